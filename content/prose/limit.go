@@ -1,0 +1,120 @@
+package prose
+
+import (
+	"bytes"
+
+	"hussif/content/source"
+)
+
+// Rules for bodies that are refused before they cost time. Goldmark 1.8.7 takes
+// time that grows with the square of the input for many small constructs (32,000
+// times "- " on a line: 3 s), and a table makes a node for every cell that is
+// missing from its rows. The limits are far above anything a maker writes.
+const (
+	TooDeep = "nested too deep"
+	TooLong = "too long in one piece"
+)
+
+const (
+	maxBody    = 512 << 10 // bytes
+	maxPiece   = 64 << 10  // bytes without a blank line
+	maxCells   = 50_000    // of one table
+	maxMarks   = 64        // quote and list marks before the words of a line
+	maxNesting = 100       // of nodes in the tree
+)
+
+func tooDeep(at source.Span) source.Finding {
+	finding := source.Found(at, source.Error, TooDeep, "lists, quotes or emphasis are nested too deep here to be read")
+	finding.Help = "take out marks until a few levels are left"
+	return finding
+}
+
+func tooLong(at source.Span, text, instead string) source.Finding {
+	finding := source.Found(at, source.Error, TooLong, "%s", text)
+	finding.Help = instead
+	return finding
+}
+
+// tooMuch looks a body over before it is parsed.
+func tooMuch(body source.Span, src []byte) (source.Finding, bool) {
+	if len(src) > maxBody {
+		return tooLong(body.At(0, 0), "this note is longer than 512 kB", "split it into several notes"), true
+	}
+	piece, columns, rows := 0, 0, 0 // of the lines since the last blank one
+	for at := 0; at < len(src); {
+		line := src[at:]
+		if end := bytes.IndexByte(line, '\n'); end >= 0 {
+			line = line[:end+1]
+		}
+		if marks(line) > maxMarks {
+			return tooDeep(body.At(at, len(bytes.TrimRight(line, "\r\n")))), true
+		}
+		if len(bytes.TrimSpace(line)) == 0 {
+			piece, columns, rows = 0, 0, 0
+		} else {
+			piece += len(line)
+			rows++
+			if len(bytes.Trim(line, "|:- \t\r\n>")) == 0 {
+				columns = max(columns, bytes.Count(line, []byte{'|'})+1)
+			}
+		}
+		switch {
+		case piece > maxPiece:
+			return tooLong(body.At(at, 0), "more than 64 kB stand here without a blank line",
+				"put blank lines between the paragraphs"), true
+		case columns > 1 && columns*rows > maxCells:
+			return tooLong(body.At(at, 0), "this table has too many cells", "split it into several tables"), true
+		}
+		at += len(line)
+	}
+	return source.Finding{}, false
+}
+
+// marks counts the quotes and lists a line could open or go on with: the marks
+// before its first word, and one for every two columns of indent among them. It
+// stops counting where there are too many.
+func marks(line []byte) int {
+	found, blanks := 0, 0
+	for i := 0; i < len(line) && found <= maxMarks; {
+		size := 1
+		switch c := line[i]; c {
+		case ' ':
+			blanks++
+		case '\t':
+			blanks += 4
+		case '>':
+			found++
+		case '-', '*', '+':
+			if isRule(line[i:], c) || !isBlankAt(line, i+1) {
+				return depth(found, blanks)
+			}
+			found++
+		default:
+			for i+size-1 < len(line) && size < 10 && '0' <= line[i+size-1] && line[i+size-1] <= '9' {
+				size++
+			}
+			if mark := i + size - 1; size == 1 || mark >= len(line) || line[mark] != '.' && line[mark] != ')' || !isBlankAt(line, mark+1) {
+				return depth(found, blanks)
+			}
+			found++
+		}
+		i += size
+	}
+	return depth(found, blanks)
+}
+
+func depth(marks, blanks int) int {
+	if marks == 0 {
+		return 0
+	}
+	return marks + max(0, blanks-marks)/2
+}
+
+func isBlankAt(line []byte, i int) bool {
+	return i >= len(line) || bytes.IndexByte([]byte(" \t\r\n"), line[i]) >= 0
+}
+
+// isRule reports whether the rest of a line is a thematic break.
+func isRule(line []byte, mark byte) bool {
+	return bytes.Count(line, []byte{mark}) >= 3 && len(bytes.Trim(line, string(mark)+" \t\r\n")) == 0
+}

@@ -1,0 +1,136 @@
+package prose
+
+import (
+	"bytes"
+	"html"
+	"regexp"
+	"strings"
+	"unicode/utf8"
+
+	"github.com/yuin/goldmark/ast"
+	east "github.com/yuin/goldmark/extension/ast"
+	"github.com/yuin/goldmark/util"
+)
+
+// plainText returns the words of a block or of an inline node on one line,
+// without markup. Blocks are set apart, and remarks inside n are left out: they
+// are listed on their own, and one of them may be private.
+func plainText(n ast.Node, src []byte) string {
+	w := words{src: src}
+	w.gather(n)
+	w.endBlock()
+	return string(w.said)
+}
+
+type words struct {
+	src   []byte
+	said  []byte
+	block strings.Builder // the words of the block that is being gathered
+}
+
+func (w *words) gather(n ast.Node) {
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		switch c := c.(type) {
+		case *ast.Text:
+			if value := c.Segment.Value(w.src); c.IsRaw() {
+				w.block.Write(value)
+			} else {
+				w.block.WriteString(unescape(value))
+			}
+			if c.SoftLineBreak() || c.HardLineBreak() {
+				w.block.WriteByte(' ')
+			}
+		case *ast.String:
+			w.block.Write(c.Value)
+		case *ast.RawHTML:
+			w.block.Write(WithoutComments(c.Segments.Value(w.src)))
+		case *PictureNode:
+			w.block.WriteString(c.Picture.Alt)
+		case *LinkNode:
+			if !c.HasChildren() {
+				w.block.WriteString(wordsOf(c.Link))
+			}
+			w.gather(c)
+		case *RemarkNode:
+		case *ast.Paragraph, *ast.TextBlock, *east.TableCell:
+			w.endBlock()
+			w.gather(c)
+		default:
+			w.gather(c)
+		}
+	}
+}
+
+// endBlock adds the block's words to what was said before, with a semicolon
+// between where that does not end in a mark of its own.
+func (w *words) endBlock() {
+	block := strings.Join(strings.Fields(w.block.String()), " ")
+	w.block.Reset()
+	if block == "" {
+		return
+	}
+	if len(w.said) > 0 {
+		if last, _ := utf8.DecodeLastRune(w.said); !strings.ContainsRune(".,:;!?…", last) {
+			w.said = append(w.said, ';')
+		}
+		w.said = append(w.said, ' ')
+	}
+	w.said = append(w.said, block...)
+}
+
+var entity = regexp.MustCompile(`^&(?:#[xX][0-9a-fA-F]{1,6}|#[0-9]{1,7}|[a-zA-Z][a-zA-Z0-9]{0,31});`)
+
+// unescape takes out backslash escapes and character references (CommonMark
+// 0.31.2, 2.4 and 2.5), in one pass so that \&amp; stays "&amp;".
+func unescape(s []byte) string {
+	if bytes.IndexByte(s, '\\') < 0 && bytes.IndexByte(s, '&') < 0 {
+		return string(s)
+	}
+	var b strings.Builder
+	for i := 0; i < len(s); i++ {
+		switch {
+		case s[i] == '\\' && i+1 < len(s) && util.IsPunct(s[i+1]):
+			i++
+			b.WriteByte(s[i])
+			continue
+		case s[i] == '&':
+			found := string(entity.Find(s[i:min(len(s), i+40)]))
+			if _, named := util.LookUpHTML5EntityByName(strings.Trim(found, "&;")); named || strings.HasPrefix(found, "&#") {
+				b.WriteString(html.UnescapeString(found))
+				i += len(found) - 1
+				continue
+			}
+		}
+		b.WriteByte(s[i])
+	}
+	return b.String()
+}
+
+// WithoutComments returns raw HTML without its comments. A comment is the one
+// thing in it that its writer meant not to be seen.
+func WithoutComments(raw []byte) []byte {
+	return comment.ReplaceAll(raw, nil)
+}
+
+var comment = regexp.MustCompile(`(?s)<!--(?:-?>|.*?(?:-->|$))`)
+
+const summaryLength = 200
+
+// summary shortens a paragraph's words for a summary.
+func summary(words string) string {
+	if utf8.RuneCountInString(words) <= summaryLength {
+		return words
+	}
+	cut := 0
+	for i := range words {
+		if cut == summaryLength {
+			words = words[:i]
+			break
+		}
+		cut++
+	}
+	if blank := strings.LastIndexByte(words, ' '); blank > 0 {
+		words = words[:blank]
+	}
+	return strings.TrimRight(words, " ,;:.") + "…"
+}
