@@ -1,0 +1,226 @@
+package journal
+
+import (
+	"cmp"
+	"path"
+	"slices"
+	"strings"
+
+	"hussif/content/source"
+)
+
+// A Journal is all that the maker wrote, with links that can be followed. It is
+// made by [Resolve] and never changed.
+type Journal struct {
+	Settings   *Settings
+	People     []*Person
+	Builds     []*Build
+	Notes      []*Note // oldest first
+	Patterns   []*Pattern
+	References []*Reference
+	Materials  []*Material
+	Techniques []*Technique
+	Occasions  []*Occasion // by date
+
+	Files map[string]source.Entry // every file of the journal's folder by its path
+
+	records []Record            // by ID
+	byID    map[string]Record   // by ID in lower case
+	byName  map[string][]Record // by the last part of the ID in lower case
+	faulty  map[Record]bool
+	ties    map[ID][]Tie // by the record linked to
+}
+
+// A Tie is a link from one record to another.
+type Tie struct {
+	From  Record
+	Field string // of the front matter, such as "rests on"; "" for a link in the text
+}
+
+// Records returns all records in the order of their IDs.
+func (j *Journal) Records() []Record { return j.records }
+
+// Faulty reports whether a record's file has faults, so that what it does not
+// say proves nothing.
+func (j *Journal) Faulty(r Record) bool { return j.faulty[r] }
+
+// LinkedFrom returns the links to a record from others, one for each record and
+// field, in the order of the records' IDs.
+func (j *Journal) LinkedFrom(id ID) []Tie { return j.ties[id] }
+
+// Find returns the record that a link written as to means: a whole ID, or the
+// last part of one where a single record has it. Where kinds are given only
+// records of those count.
+func (j *Journal) Find(to string, kinds ...Kind) (Record, bool) {
+	found := j.candidates(to, kinds)
+	if len(found) != 1 {
+		return nil, false
+	}
+	return found[0], true
+}
+
+func (j *Journal) candidates(to string, kinds []Kind) []Record {
+	key := strings.ToLower(strings.TrimSuffix(to, ".md"))
+	var found []Record
+	add := func(r Record) {
+		if len(kinds) == 0 || slices.Contains(kinds, r.Head().Kind) {
+			found = append(found, r)
+		}
+	}
+	if r, ok := j.byID[key]; ok {
+		add(r)
+		return found
+	}
+	if r, ok := j.byID["builds/"+key]; ok && strings.Contains(key, "/") {
+		add(r)
+		return found
+	}
+	for _, r := range j.byName[key] {
+		add(r)
+	}
+	return found
+}
+
+// FileOf returns the record that a path written in one file means, as relative
+// Markdown links do.
+func (j *Journal) FileOf(from *source.File, to string) (Record, bool) {
+	name := path.Join(path.Dir(from.Name), to)
+	id, _ := placeInFolder(name)
+	r, ok := j.byID[strings.ToLower(string(id))]
+	if !ok || r.Head().File.Name != name {
+		return nil, false
+	}
+	return r, true
+}
+
+// find returns what a reference means as a record of one type, or nil.
+func find[T any, P interface {
+	*T
+	Record
+}](j *Journal, ref Ref, kind Kind) P {
+	if ref.IsZero() {
+		return nil
+	}
+	r, ok := j.Find(ref.To, kind)
+	if !ok {
+		return nil
+	}
+	return r.(P)
+}
+
+// Person returns the person that a link means, or nil.
+func (j *Journal) Person(ref Ref) *Person { return find[Person](j, ref, KindPerson) }
+
+// Build returns the build that a link means, or nil.
+func (j *Journal) Build(ref Ref) *Build { return find[Build](j, ref, KindBuild) }
+
+// Pattern returns the pattern that a link means, or nil.
+func (j *Journal) Pattern(ref Ref) *Pattern { return find[Pattern](j, ref, KindPattern) }
+
+// Material returns the material that a link means, or nil.
+func (j *Journal) Material(ref Ref) *Material { return find[Material](j, ref, KindMaterial) }
+
+// Technique returns the technique that a link means, or nil.
+func (j *Journal) Technique(ref Ref) *Technique { return find[Technique](j, ref, KindTechnique) }
+
+// Occasion returns the occasion that a link means, or nil.
+func (j *Journal) Occasion(ref Ref) *Occasion { return find[Occasion](j, ref, KindOccasion) }
+
+// Resolve puts drafts together: it finds records of one name, gives each build
+// its notes, and follows every link.
+func Resolve(s *Settings, drafts []Draft, entries []source.Entry) (*Journal, []source.Finding) {
+	j := &Journal{
+		Settings: s,
+		Files:    make(map[string]source.Entry, len(entries)),
+		byID:     make(map[string]Record, len(drafts)),
+		byName:   make(map[string][]Record, len(drafts)),
+		faulty:   make(map[Record]bool),
+		ties:     make(map[ID][]Tie),
+	}
+	for _, e := range entries {
+		j.Files[e.Path] = e
+	}
+	var findings []source.Finding
+	drafts = slices.Clone(drafts)
+	slices.SortFunc(drafts, func(a, b Draft) int { return cmp.Compare(a.File.Name, b.File.Name) })
+	for _, d := range drafts {
+		findings = append(findings, d.Findings...)
+		if d.Record == nil {
+			continue
+		}
+		page := d.Record.Head()
+		key := strings.ToLower(string(page.ID))
+		if first, ok := j.byID[key]; ok {
+			findings = append(findings, twoOfOneName(page, first.Head()))
+			continue
+		}
+		j.byID[key] = d.Record
+		name := strings.ToLower(page.ID.Name())
+		j.byName[name] = append(j.byName[name], d.Record)
+		if d.Faulty {
+			j.faulty[d.Record] = true
+		}
+		j.shelve(d.Record)
+	}
+	slices.SortFunc(j.records, func(a, b Record) int { return cmp.Compare(a.Head().ID, b.Head().ID) })
+	slices.SortStableFunc(j.Notes, func(a, b *Note) int {
+		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.ID, b.ID))
+	})
+	slices.SortStableFunc(j.Occasions, func(a, b *Occasion) int {
+		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.ID, b.ID))
+	})
+	j.giveNotes()
+	return j, append(findings, j.follow()...)
+}
+
+func (j *Journal) shelve(r Record) {
+	j.records = append(j.records, r)
+	switch r := r.(type) {
+	case *Person:
+		j.People = append(j.People, r)
+	case *Build:
+		j.Builds = append(j.Builds, r)
+	case *Note:
+		j.Notes = append(j.Notes, r)
+	case *Pattern:
+		j.Patterns = append(j.Patterns, r)
+	case *Reference:
+		j.References = append(j.References, r)
+	case *Material:
+		j.Materials = append(j.Materials, r)
+	case *Technique:
+		j.Techniques = append(j.Techniques, r)
+	case *Occasion:
+		j.Occasions = append(j.Occasions, r)
+	}
+}
+
+// giveNotes hands each note to the build that it names or in whose folder it lies.
+func (j *Journal) giveNotes() {
+	for _, n := range j.Notes {
+		of := j.Build(n.Build)
+		if n.Build.IsZero() {
+			of = j.buildAround(n.ID)
+		}
+		if of != nil {
+			n.Of = of
+			of.Notes = append(of.Notes, n)
+		}
+	}
+}
+
+func (j *Journal) buildAround(id ID) *Build {
+	for dir := path.Dir(string(id)); dir != "." && dir != "/"; dir = path.Dir(dir) {
+		if b, ok := j.byID[strings.ToLower(dir)].(*Build); ok {
+			return b
+		}
+	}
+	return nil
+}
+
+func twoOfOneName(page, first *Page) source.Finding {
+	f := source.Found(page.File.Span(0, 0), source.Error, TwoOfOneName, "two files make the page %q", first.ID)
+	f.Help = "rename one of them; capitals make no difference"
+	f.Related = []source.Place{{Span: first.File.Span(0, 0), Text: "the other one"}}
+	return f
+}
