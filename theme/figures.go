@@ -1,0 +1,70 @@
+package theme
+
+import (
+	"html/template"
+	"strings"
+)
+
+// figures returns text with each common fraction marked, so that the style can
+// set "37 1/2 in" with a built fraction and the text stays as typed when it is
+// copied or read aloud. Dates such as 1780/1789 and 3/4/26 are no fractions.
+func figures(text string) template.HTML {
+	if !strings.Contains(text, "/") {
+		return template.HTML(template.HTMLEscapeString(text))
+	}
+	var b strings.Builder
+	done := 0
+	for at := 0; at < len(text); at++ {
+		if text[at] != '/' {
+			continue
+		}
+		from, to := around(text, at)
+		if !isFraction(text, from, at, to) {
+			continue
+		}
+		b.WriteString(template.HTMLEscapeString(text[done:from]))
+		b.WriteString(`<span class="fraction">`)
+		b.WriteString(text[from:to])
+		b.WriteString(`</span>`)
+		done = to
+		at = to - 1
+	}
+	b.WriteString(template.HTMLEscapeString(text[done:]))
+	return template.HTML(b.String())
+}
+
+// around returns where the digits on both sides of the slash begin and end.
+func around(text string, slash int) (from, to int) {
+	for from = slash; from > 0 && isDigit(text[from-1]); from-- {
+	}
+	for to = slash + 1; to < len(text) && isDigit(text[to]); to++ {
+	}
+	return from, to
+}
+
+// minus is the sign of lengths below nothing, U+2212.
+const minus = "\u2212"
+
+// isFraction says whether text[from:to] is a number of halves, thirds, quarters
+// ... sixty-fourths below one that stands by itself.
+func isFraction(text string, from, slash, to int) bool {
+	above, below := text[from:slash], text[slash+1:to]
+	switch below {
+	case "2", "3", "4", "5", "6", "8", "10", "12", "16", "32", "64":
+	default:
+		return false
+	}
+	if above == "" || above[0] == '0' || len(above) > len(below) || len(above) == len(below) && above >= below {
+		return false
+	}
+	alone := from == 0 || strings.HasSuffix(text[:from], minus) || !joins(text[from-1])
+	return alone && (to == len(text) || !joins(text[to]))
+}
+
+// joins says whether a character next to digits makes them part of something
+// longer: a decimal, a date, a name.
+func joins(c byte) bool {
+	return isDigit(c) || c == '/' || c == '.' || c == '_' || 'A' <= c && c <= 'Z' || 'a' <= c && c <= 'z' || c >= 0x80
+}
+
+func isDigit(c byte) bool { return '0' <= c && c <= '9' }
