@@ -1,0 +1,96 @@
+package lesson
+
+import (
+	"cmp"
+	"slices"
+
+	"hussif/content/journal"
+)
+
+// A Group is the lessons about one thing, newest first.
+type Group struct {
+	Name    string
+	ID      journal.ID // empty for a kind of garment
+	Lessons []Lesson
+}
+
+// ByPattern groups the lessons by pattern. As in all groupings, groups go by
+// name, a lesson about several stands in several, and one about none in none.
+func (l List) ByPattern() []Group {
+	return l.by(func(lesson Lesson) []journal.ID { return lesson.Patterns })
+}
+
+// ByTechnique groups the lessons by technique.
+func (l List) ByTechnique() []Group {
+	return l.by(func(lesson Lesson) []journal.ID { return lesson.Techniques })
+}
+
+// ByMaterial groups the lessons by material.
+func (l List) ByMaterial() []Group {
+	return l.by(func(lesson Lesson) []journal.ID { return lesson.Materials })
+}
+
+// ByPerson groups the lessons by person.
+func (l List) ByPerson() []Group {
+	return l.by(func(lesson Lesson) []journal.ID { return lesson.People })
+}
+
+// ByGarment groups the lessons by kind of garment.
+func (l List) ByGarment() []Group {
+	return group(l.All, func(lesson Lesson) []string { return lesson.Garments },
+		func(garment string) Group { return Group{Name: garment} })
+}
+
+func (l List) by(ids func(Lesson) []journal.ID) []Group {
+	return group(l.All, ids, func(id journal.ID) Group { return Group{Name: l.titles[id], ID: id} })
+}
+
+func group[K comparable](lessons []Lesson, keys func(Lesson) []K, begin func(K) Group) []Group {
+	var groups []Group
+	at := make(map[K]int)
+	for _, lesson := range lessons {
+		for _, key := range keys(lesson) {
+			i, ok := at[key]
+			if !ok {
+				i = len(groups)
+				at[key] = i
+				groups = append(groups, begin(key))
+			}
+			groups[i].Lessons = append(groups[i].Lessons, lesson)
+		}
+	}
+	slices.SortFunc(groups, func(a, b Group) int {
+		return cmp.Or(cmp.Compare(folded(a.Name), folded(b.Name)), cmp.Compare(a.ID, b.ID))
+	})
+	return groups
+}
+
+// From returns the lessons written in a record, in the order written.
+func (l List) From(id journal.ID) []Lesson {
+	return l.where(func(lesson Lesson) bool { return lesson.From == id })
+}
+
+// For returns the lessons that bear on a record: those written in it or about it,
+// and for a build those of its notes. The newest comes first.
+func (l List) For(id journal.ID) []Lesson {
+	return l.where(func(lesson Lesson) bool { return lesson.From == id || lesson.Build == id || lesson.about(id) })
+}
+
+func (l List) where(wanted func(Lesson) bool) []Lesson {
+	var found []Lesson
+	for _, lesson := range l.All {
+		if wanted(lesson) {
+			found = append(found, lesson)
+		}
+	}
+	return found
+}
+
+func (l Lesson) about(id journal.ID) bool {
+	for _, ids := range [][]journal.ID{l.Patterns, l.Techniques, l.Materials, l.People, l.Others} {
+		if slices.Contains(ids, id) {
+			return true
+		}
+	}
+	return false
+}
