@@ -71,10 +71,12 @@ func Split(f *source.File) (Parts, []source.Finding) {
 // sameText compares two pieces of a file but for line ends and the blanks round
 // them, which the library trims.
 func sameText(a, b []byte) bool {
-	norm := func(b []byte) []byte {
-		return bytes.TrimSpace(bytes.ReplaceAll(b, []byte("\r\n"), []byte("\n")))
+	a, b = bytes.TrimSpace(a), bytes.TrimSpace(b)
+	if bytes.Equal(a, b) {
+		return true
 	}
-	return bytes.Equal(norm(a), norm(b))
+	lines := func(b []byte) []byte { return bytes.ReplaceAll(b, []byte("\r\n"), []byte("\n")) }
+	return bytes.Equal(lines(a), lines(b))
 }
 
 // isFence reports whether a line is a fence. Blanks after the hyphens are not

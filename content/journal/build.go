@@ -178,7 +178,7 @@ type Feature struct {
 
 // A Need is material that the build asks for.
 type Need struct {
-	front.Where `noun:"a need"`
+	front.Where `noun:"a wanted material"`
 	Material    Ref             `field:"material,needed,short" to:"material"`
 	Amount      quantity.Amount `field:"amount"`
 }

@@ -1,6 +1,7 @@
 package journal
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -224,5 +225,19 @@ body: [{of: wren, bust: 36 in}]
 	}
 	if j.LinkedFrom("builds/cap") != nil {
 		t.Error("a note's folder is no link")
+	}
+}
+
+// A note called by its day may be in any of a hundred builds.
+func TestUnclearLinkNamesAFew(t *testing.T) {
+	archive := ""
+	for i := range 100 {
+		archive += fmt.Sprintf("-- builds/b%02d/2026-03-01.md --\n", i)
+	}
+	_, findings := open(t, archive+"-- notes/2026-03-02.md --\nAs on [[2026-03-01]].\n")
+	want := `notes/2026-03-02.md:1:9: error: several pages are called "2026-03-01" [unclear link] ` +
+		`did you mean "builds/b00/2026-03-01", "builds/b01/2026-03-01", "builds/b02/2026-03-01" or "builds/b03/2026-03-01"?`
+	if diff := cmp.Diff([]string{want}, lines(findings)); diff != "" {
+		t.Error(diff)
 	}
 }

@@ -130,7 +130,7 @@ type Fault struct {
 
 // Moves is what the wearer can do in the garment.
 type Moves struct {
-	front.Where `noun:"a list of moves"`
+	front.Where `noun:"a group of moves"`
 	Reach       Answer `field:"reach"`
 	Sit         Answer `field:"sit"`
 	Walk        Answer `field:"walk"`

@@ -8,10 +8,12 @@ import (
 	"io/fs"
 	"path"
 	"runtime"
+	"slices"
 	"strings"
 
 	"golang.org/x/sync/errgroup"
 
+	"hussif/content/front"
 	"hussif/content/source"
 )
 
@@ -54,9 +56,25 @@ func Open(fsys fs.FS) (*Journal, []source.Finding, error) {
 	if err != nil {
 		return nil, nil, err
 	}
+	if hasSettings && (settingsFile == nil || unreadable(found)) {
+		for i := range drafts {
+			drafts[i].Findings = slices.DeleteFunc(drafts[i].Findings, restsOnSettings)
+		}
+	}
 	j, found := Resolve(settings, drafts, entries)
 	return j, source.Sort(append(findings, found...)), nil
 }
+
+// unreadable reports whether a file's findings say that none of it was decoded.
+func unreadable(findings []source.Finding) bool {
+	return slices.ContainsFunc(findings, func(f source.Finding) bool {
+		return f.Rule == front.NotYAML || f.Rule == front.NotPlain
+	})
+}
+
+// restsOnSettings reports whether a fault may be due to settings that could not be
+// read: they name measures, and the currency of bare amounts.
+func restsOnSettings(f source.Finding) bool { return f.Rule == UnknownMeasure || f.Rule == NotMoney }
 
 func holdsKinds(names []string) bool {
 	for _, name := range names {

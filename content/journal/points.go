@@ -43,10 +43,13 @@ func (t terms) byPoint(d *front.Decoder, n front.Node, lists bool, visit func(me
 	case n.Kind == front.List && lists:
 		fields = nil
 		for _, item := range n.Items {
-			if item.Kind != front.Text {
+			switch item.Kind {
+			case front.None:
+			case front.Text:
+				fields = append(fields, named(item))
+			default:
 				return d.Shape(item, "the name of a measure", "")
 			}
-			fields = append(fields, named(item))
 		}
 	case n.Kind == front.Text && lists:
 		fields = []front.Field{named(n)}
@@ -99,6 +102,9 @@ func (t terms) readings(d *front.Decoder, n front.Node) (Readings, bool) {
 func (t terms) changes(d *front.Decoder, n front.Node) (Changes, bool) {
 	var out Changes
 	ok := t.byPoint(d, n, false, func(p measure.Point, f front.Field) {
+		if f.Value.Kind == front.None {
+			return
+		}
 		if v, ok := t.length(d, f.Value); ok {
 			out = append(out, Change{Point: p, By: v, Key: f.KeySpan, Span: f.Value.Span})
 		}

@@ -2,6 +2,7 @@ package journal
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"hussif/content/edtf"
@@ -164,12 +165,14 @@ func refuseClass(d *front.Decoder, at source.Span, name string, classes []measur
 	return false
 }
 
-// group returns the fields of a node, or reports that it has none.
+// group returns the fields of a node that have been filled in, or reports that it
+// is no group.
 func group(d *front.Decoder, n front.Node, help string) ([]front.Field, bool) {
 	if n.Kind != front.Map {
 		return nil, d.Shape(n, "a group of fields", help)
 	}
-	return n.Fields, true
+	empty := func(f front.Field) bool { return f.Value.Kind == front.None }
+	return slices.DeleteFunc(slices.Clone(n.Fields), empty), true
 }
 
 func readShortNames(d *front.Decoder, n front.Node) (ShortNames, bool) {
