@@ -66,31 +66,38 @@ func group[K comparable](lessons []Lesson, keys func(Lesson) []K, begin func(K) 
 }
 
 // From returns the lessons written in a record, in the order written.
-func (l List) From(id journal.ID) []Lesson {
-	return l.where(func(lesson Lesson) bool { return lesson.From == id })
-}
+func (l List) From(id journal.ID) []Lesson { return l.pick(l.from[id]) }
 
 // For returns the lessons that bear on a record: those written in it or about it,
 // and for a build those of its notes. The newest comes first.
-func (l List) For(id journal.ID) []Lesson {
-	return l.where(func(lesson Lesson) bool { return lesson.From == id || lesson.Build == id || lesson.about(id) })
-}
+func (l List) For(id journal.ID) []Lesson { return l.pick(l.bearing[id]) }
 
-func (l List) where(wanted func(Lesson) bool) []Lesson {
+func (l List) pick(places []int) []Lesson {
 	var found []Lesson
-	for _, lesson := range l.All {
-		if wanted(lesson) {
-			found = append(found, lesson)
-		}
+	for _, at := range places {
+		found = append(found, l.All[at])
 	}
 	return found
 }
 
-func (l Lesson) about(id journal.ID) bool {
-	for _, ids := range [][]journal.ID{l.Patterns, l.Techniques, l.Materials, l.People, l.Others} {
-		if slices.Contains(ids, id) {
-			return true
+// index notes for each record which lessons are written in it and which bear on
+// it, since every page asks.
+func (l *List) index() {
+	l.from = make(map[journal.ID][]int)
+	l.bearing = make(map[journal.ID][]int)
+	for at, lesson := range l.All {
+		l.from[lesson.From] = append(l.from[lesson.From], at)
+		bears := func(id journal.ID) {
+			if seen := l.bearing[id]; id != "" && (len(seen) == 0 || seen[len(seen)-1] != at) {
+				l.bearing[id] = append(seen, at)
+			}
+		}
+		bears(lesson.From)
+		bears(lesson.Build)
+		for _, ids := range [][]journal.ID{lesson.Patterns, lesson.Techniques, lesson.Materials, lesson.People, lesson.Others} {
+			for _, id := range ids {
+				bears(id)
+			}
 		}
 	}
-	return false
 }

@@ -41,6 +41,8 @@ type Lesson struct {
 type List struct {
 	All    []Lesson // newest first, those without a day last
 	titles map[journal.ID]string
+
+	from, bearing map[journal.ID][]int // places in All
 }
 
 // Gather returns every next-time note of a journal. The same journal gives the
@@ -69,6 +71,7 @@ func Gather(j *journal.Journal) List {
 		}
 	}
 	slices.SortStableFunc(list.All, newestFirst)
+	list.index()
 	return list
 }
 
