@@ -1,0 +1,153 @@
+package check
+
+import (
+	"fmt"
+	"path"
+	"strings"
+
+	"hussif/build/photo"
+	"hussif/content/journal"
+	"hussif/content/near"
+	"hussif/content/source"
+)
+
+var missingPicture = Rule{
+	Name: "missing picture",
+	Doc:  "A photo is named that is not in the journal's folder. File names are taken from the folder of the note, with forward slashes.",
+	Bad: `
+-- builds/grey-jacket/2026-03-01.md --
+---
+photos:
+  - {file: photos/bakc.png, alt: The back}
+---
+-- builds/grey-jacket/photos/back.png --
+`,
+	Good: `
+-- builds/grey-jacket/2026-03-01.md --
+No photos yet.
+`,
+	Run: func(p *Pass) {
+		p.pictures(func(pic picture) {
+			if _, ok := p.Journal.Files[pic.path]; ok {
+				return
+			}
+			f := p.Report(pic.at, source.Error, "there is no file %s", pic.path)
+			var names []string
+			for name := range p.Journal.Files {
+				if path.Ext(name) != ".md" && path.Dir(name) == path.Dir(pic.path) {
+					names = append(names, strings.TrimPrefix(name, pic.folder+"/"))
+				}
+			}
+			if f.Instead = near.Of(pic.written, names); len(f.Instead) == 0 {
+				f.Help = "put the picture there, or leave its line out"
+			}
+		})
+	},
+}
+
+var badPicture = Rule{
+	Name: "bad picture",
+	Doc:  "A picture cannot be used: it is of a kind that browsers or this program do not show, damaged, cut short, or far too large.",
+	Bad: `
+-- builds/grey-jacket/2026-03-01.md --
+---
+photos:
+  - {file: back.jpg, alt: The back}
+---
+-- builds/grey-jacket/back.jpg --
+This is no picture.
+`,
+	Good: `
+-- builds/grey-jacket/2026-03-01.md --
+No photos yet.
+`,
+	Run: func(p *Pass) {
+		looked := make(map[string]*photo.Fault)
+		p.pictures(func(pic picture) {
+			if _, ok := p.Journal.Files[pic.path]; !ok {
+				return
+			}
+			fault, ok := looked[pic.path]
+			if !ok {
+				fault = p.look(pic.path)
+				looked[pic.path] = fault
+			}
+			if fault != nil {
+				*p.found = append(*p.found, BadPicture(pic.at, fault))
+			}
+		})
+	},
+}
+
+func (p *Pass) look(name string) *photo.Fault {
+	_, fault, err := photo.Look(p.Files, name)
+	if err != nil {
+		return &photo.Fault{Reason: fmt.Sprintf("%s cannot be read: %v", name, err)}
+	}
+	return fault
+}
+
+// BadPicture is the finding for a picture that cannot be used. Some faults show
+// only when a picture is made ready for the site.
+func BadPicture(at source.Span, fault *photo.Fault) source.Finding {
+	f := source.Found(at, source.Error, "bad picture", "%s", fault.Reason)
+	written := strings.Trim(at.Text(), `"'`)
+	for _, name := range fault.Instead {
+		// The fault names the file from the journal's folder, the maker from her own.
+		if name = path.Join(path.Dir(written), path.Base(name)); name != written {
+			f.Instead = append(f.Instead, name)
+		}
+	}
+	return f
+}
+
+var noAltText = Rule{
+	Name: "no words for a picture",
+	Doc:  "A photo has neither `alt` nor a caption, so a reader who cannot see it learns nothing from it.",
+	Bad: `
+-- builds/grey-jacket/2026-03-01.md --
+---
+photos: [back.png]
+---
+-- builds/grey-jacket/back.png --
+`,
+	Good: `
+-- builds/grey-jacket/2026-03-01.md --
+---
+photos:
+  - {file: back.png, alt: Back view; the side seams hang straight}
+---
+-- builds/grey-jacket/back.png --
+`,
+	Run: func(p *Pass) {
+		p.pictures(func(pic picture) {
+			if !pic.words {
+				f := p.Report(pic.at, source.Hint, "nothing says what this picture shows")
+				f.Help = "add `alt: ...`, in a few words"
+			}
+		})
+	},
+}
+
+// A picture is one that the journal shows.
+type picture struct {
+	path    string // from the journal's folder
+	written string
+	folder  string // of the file that shows it
+	at      source.Span
+	words   bool // whether anything says what it shows
+}
+
+func (p *Pass) pictures(visit func(picture)) {
+	for _, r := range p.Journal.Records() {
+		if p.Journal.Faulty(r) {
+			continue
+		}
+		for _, pic := range journal.Pictures(r) {
+			visit(picture{
+				path: pic.Path, written: pic.Written, folder: path.Dir(r.Head().File.Name),
+				at: pic.Span, words: pic.Alt != "" || pic.Caption != "",
+			})
+		}
+	}
+}
