@@ -1,0 +1,167 @@
+package site
+
+import (
+	"cmp"
+	"strings"
+	"time"
+
+	"hussif/build/fit"
+	"hussif/content/journal"
+	"hussif/content/quantity"
+	"hussif/theme"
+)
+
+func (b *book) build(r *journal.Build) any {
+	d := b.at(pathOf(r.ID))
+	fits := b.fits[r]
+	view := theme.Build{
+		Frame:     b.frame(d.path, r.Title, cmp.Or(r.Garment, "Build"), "builds", d.shelfLink(journal.KindBuild)),
+		Photo:     d.opener(r),
+		State:     string(stateOf(r)),
+		Facts:     d.buildFacts(r),
+		Body:      d.body(r),
+		FitNow:    d.fitTable("Fit today", fits.now),
+		Across:    d.across(r),
+		Ledger:    d.ledger(fits.ledger, anywhere),
+		Seams:     d.seams(r.Seams),
+		Closures:  d.closures(r),
+		Pieces:    d.pieces(r.Pieces),
+		Needs:     d.needs(r.Needs),
+		Next:      append(d.ownNext(r), d.next(notOwn(d.lessons.For(r.ID), r))...),
+		Log:       d.entries(r.Notes, false),
+		Hours:     hours(hoursOf(r)),
+		Photos:    d.photos(r),
+		Backlinks: d.backlinks(r),
+		Tags:      d.tagLinks(r.Tags),
+	}
+	for _, layer := range r.Over {
+		view.Dressing = append(view.Dressing, layer.Text)
+	}
+	if fits.then != nil && fits.then.Day != fits.now.Day {
+		view.FitThen = d.fitTable("Fit when first finished", *fits.then)
+	}
+	for _, f := range r.Features {
+		view.Features = append(view.Features, theme.Feature{What: f.What.Text, RestsOn: d.refs(f.RestsOn), Departs: f.Departs})
+	}
+	for _, n := range r.Notes {
+		view.Decisions = append(view.Decisions, d.decisions(n, false)...)
+	}
+	return view
+}
+
+func anywhere(fit.Reason) bool { return true }
+
+func hoursOf(b *journal.Build) time.Duration {
+	var sum time.Duration
+	for _, n := range b.Notes {
+		sum += n.Hours
+	}
+	return sum
+}
+
+func (d desk) buildFacts(r *journal.Build) []theme.Fact {
+	var s sheet
+	s.link("For", d.refOrNone(r.For))
+	s.say("Era", r.Era.String())
+	s.link("Pattern", d.refs(r.Pattern, journal.KindPattern)...)
+	s.link("Techniques", d.refs(r.Techniques, journal.KindTechnique)...)
+	s.link("Remakes", d.refOrNone(r.Remakes))
+	s.link("Reworks", d.refOrNone(r.Reworks))
+	s.link("Occasion", d.refs(r.Occasion, journal.KindOccasion)...)
+	if r.Finished != 0 {
+		s.say("First finished", day(r.Finished))
+	}
+	if worked := hoursOf(r); worked > 0 || r.Planned.Hours > 0 {
+		s.say("Hours", plannedAgainst(hours(worked), hours(r.Planned.Hours)))
+	}
+	s.say("Spent", plannedAgainst(strings.Join(spentOn(r), " and "), money(r.Planned.Cost)))
+	s.say("May be seen by", audience(r.Share))
+	return s
+}
+
+func plannedAgainst(actual, planned string) string {
+	switch {
+	case planned == "":
+		return actual
+	case actual == "":
+		return "none yet, " + planned + " planned"
+	}
+	return actual + " of " + planned + " planned"
+}
+
+// spentOn adds up what the notes of a build say was paid, by currency.
+func spentOn(b *journal.Build) []string {
+	var sums []quantity.Money
+	add := func(m quantity.Money) {
+		for i := range sums {
+			if sum, err := sums[i].Add(m); err == nil {
+				sums[i] = sum
+				return
+			}
+		}
+		sums = append(sums, m)
+	}
+	for _, n := range b.Notes {
+		for _, s := range n.Spent {
+			add(s.Amount)
+		}
+		for _, m := range n.Bought {
+			if m.Has("cost") {
+				add(m.Cost)
+			}
+		}
+	}
+	var out []string
+	for _, m := range sums {
+		out = append(out, m.String())
+	}
+	return out
+}
+
+func audience(a journal.Audience) string {
+	switch a {
+	case journal.Circle:
+		return "the sewing circle"
+	case journal.Public:
+		return "anyone"
+	case journal.Self:
+		return "the maker alone"
+	}
+	return ""
+}
+
+// across sets a build beside those that share a pattern with it and those that
+// it was remade from or into.
+func (d desk) across(r *journal.Build) *theme.FitGrid {
+	kin := []*journal.Build{}
+	for _, other := range d.Journal.Builds {
+		if other == r || d.related(r, other) {
+			kin = append(kin, other)
+		}
+	}
+	if len(kin) < 2 {
+		return nil
+	}
+	return d.fitGrid("Across builds", d.then(kin),
+		"Each on the day it was first finished, with the builds that share its pattern or were remade from one another.")
+}
+
+func (d desk) related(a, b *journal.Build) bool {
+	if d.Journal.Build(a.Remakes) == b || d.Journal.Build(b.Remakes) == a ||
+		d.Journal.Build(a.Reworks) == b || d.Journal.Build(b.Reworks) == a {
+		return true
+	}
+	for _, p := range a.Pattern {
+		for _, q := range b.Pattern {
+			if pattern := d.Journal.Pattern(p); pattern != nil && pattern == d.Journal.Pattern(q) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (d desk) shelfLink(k journal.Kind) theme.Link {
+	s := shelfOf(k)
+	return theme.Link{Href: d.root + s.path(), Text: s.Title}
+}

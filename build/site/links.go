@@ -1,0 +1,191 @@
+package site
+
+import (
+	"cmp"
+	"html/template"
+	"path"
+	"slices"
+	"strconv"
+	"strings"
+
+	"hussif/build/photo"
+	"hussif/content/journal"
+	"hussif/content/prose"
+	"hussif/theme"
+)
+
+// A desk makes the links, pictures and text of one page, which know where the
+// page lies.
+type desk struct {
+	*book
+	path string
+	root string
+}
+
+func (b *book) at(path string) desk { return desk{book: b, path: path, root: rootFrom(path)} }
+
+// to links to a record by its title.
+func (d desk) to(r journal.Record) theme.Link {
+	return theme.Link{Href: d.href(r, ""), Text: r.Head().Title}
+}
+
+func (d desk) href(r journal.Record, anchor string) string {
+	target := pathOf(r.Head().ID)
+	href := d.root + target
+	if target == d.path {
+		href = ""
+	}
+	if anchor != "" {
+		href += "#" + anchor
+	}
+	return cmp.Or(href, "#")
+}
+
+// ref links to what a field names. A name that leads nowhere is shown as it was
+// written; check has told of it.
+func (d desk) ref(ref journal.Ref, kinds ...journal.Kind) theme.Link {
+	r, ok := d.Journal.Find(ref.To, kinds...)
+	if !ok {
+		return theme.Link{Text: ref.To}
+	}
+	return theme.Link{Href: d.href(r, ref.Anchor), Text: r.Head().Title}
+}
+
+func (d desk) refs(refs []journal.Ref, kinds ...journal.Kind) []theme.Link {
+	var links []theme.Link
+	for _, ref := range refs {
+		links = append(links, d.ref(ref, kinds...))
+	}
+	return links
+}
+
+// word links to a record where one has that name, and is plain text otherwise.
+func (d desk) word(name string, kinds ...journal.Kind) theme.Link {
+	return d.ref(journal.Ref{To: name}, kinds...)
+}
+
+func (d desk) ids(ids []journal.ID) []theme.Link {
+	var links []theme.Link
+	for _, id := range ids {
+		if r, ok := d.Journal.Find(string(id)); ok {
+			links = append(links, d.to(r))
+		}
+	}
+	return links
+}
+
+func (d desk) tagLinks(tags []journal.Word) []theme.Link {
+	var links []theme.Link
+	for _, t := range tags {
+		links = append(links, theme.Link{Href: d.root + tagsPath + "#" + anchor("tag", t.Text), Text: t.Text})
+	}
+	return links
+}
+
+// body prints a record's text.
+func (d desk) body(r journal.Record) template.HTML {
+	page := r.Head()
+	if page.Text.Body.Start == page.Text.Body.End {
+		return ""
+	}
+	tree := prose.Tree(page.File, page.Text.Body, journal.Start(r))
+	html, err := theme.Prose(tree, page.File.Data[page.Text.Body.Start:page.Text.Body.End], linker{d, page})
+	if err != nil {
+		panic(err) // writing to memory does not fail
+	}
+	return html
+}
+
+// A linker answers for the links and pictures in a record's text.
+type linker struct {
+	desk
+	page *journal.Page
+}
+
+// Tie implements [theme.Linker].
+func (l linker) Tie(link prose.Link) (href, text string, ok bool) {
+	if link.To == "" {
+		return "#" + link.Anchor, link.Text, true
+	}
+	var r journal.Record
+	if link.Form == prose.Relative {
+		r, ok = l.Journal.FileOf(l.page.File, link.To)
+	} else {
+		r, ok = l.Journal.Find(link.To)
+	}
+	if !ok {
+		return "", cmp.Or(link.Text, link.To), false
+	}
+	return l.href(r, link.Anchor), cmp.Or(link.Text, r.Head().Title), true
+}
+
+// Picture implements [theme.Linker].
+func (l linker) Picture(p prose.Picture) (theme.Photo, bool) {
+	photo := l.photo(journal.Picture{
+		Path: path.Join(path.Dir(l.page.File.Name), p.To), Alt: p.Alt, Caption: p.Title,
+	})
+	if photo == nil {
+		return theme.Photo{}, false
+	}
+	return *photo, true
+}
+
+// picturePath returns where in the site a scaled picture lies.
+func picturePath(p photo.Picture) string { return "pictures/" + p.Name }
+
+// photo returns a picture with its scaled copies, or nil where there are none.
+func (d desk) photo(p journal.Picture) *theme.Photo {
+	copies := d.Pictures[p.Path]
+	if len(copies) == 0 {
+		return nil
+	}
+	var srcset []string
+	for _, c := range copies {
+		srcset = append(srcset, d.root+picturePath(c)+" "+strconv.Itoa(c.Width)+"w")
+	}
+	smallest, largest := copies[0], copies[len(copies)-1]
+	return &theme.Photo{
+		Src: d.root + picturePath(smallest), Srcset: strings.Join(srcset, ", "),
+		Width: smallest.Width, Height: smallest.Height,
+		Full: d.root + picturePath(largest),
+		Alt:  cmp.Or(p.Alt, p.Caption), Caption: p.Caption, Piece: p.Piece,
+	}
+}
+
+// photos returns the pictures of a record's front matter.
+func (d desk) photos(r journal.Record) []theme.Photo {
+	var out []theme.Photo
+	for _, p := range journal.Pictures(r) {
+		if photo := d.photo(p); photo != nil && !p.InText {
+			out = append(out, *photo)
+		}
+	}
+	return out
+}
+
+// opener returns the picture that a record's page opens with: its face, unless
+// the text shows pictures of its own.
+func (d desk) opener(r journal.Record) *theme.Photo {
+	if len(r.Head().Text.Pictures) > 0 {
+		return nil
+	}
+	return d.face(r)
+}
+
+// face returns the picture that stands for a record in lists: its own first one,
+// or for a build the newest one of its notes.
+func (d desk) face(r journal.Record) *theme.Photo {
+	for _, p := range journal.Pictures(r) {
+		if photo := d.photo(p); photo != nil {
+			return photo
+		}
+	}
+	if b, ok := r.(*journal.Build); ok {
+		for _, n := range slices.Backward(b.Notes) {
+			if photo := d.face(n); photo != nil {
+				return photo
+			}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,251 @@
+package site
+
+import (
+	"cmp"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"hussif/build/lesson"
+	"hussif/content/edtf"
+	"hussif/content/journal"
+	"hussif/content/source"
+	"hussif/theme"
+)
+
+// howToAdd says on an empty shelf how to put the first thing there.
+var howToAdd = map[journal.Kind]string{
+	journal.KindBuild:     "No builds yet. Make a folder builds/NAME with a file build.md in it.",
+	journal.KindPerson:    "Nobody yet. Make a file people/NAME.md with what was measured.",
+	journal.KindPattern:   "No patterns yet. Make a file patterns/NAME.md.",
+	journal.KindReference: "No references yet. Make a file references/NAME.md with a date and a holder.",
+	journal.KindMaterial:  "No materials yet. Make a file materials/NAME.md.",
+	journal.KindTechnique: "No techniques yet. Make a file techniques/NAME.md.",
+	journal.KindOccasion:  "No occasions yet. Make a file occasions/NAME.md with a date.",
+	journal.KindNote:      "No notes yet. Put a file with a date into the folder of a build.",
+}
+
+func (b *book) list(s shelf) any {
+	d := b.at(s.path())
+	view := theme.List{Frame: b.frame(d.path, s.Title, "", s.Section)}
+	if groups := d.groups(s.Kind); len(groups) > 0 {
+		view.Groups = groups
+	} else {
+		view.Empty = howToAdd[s.Kind]
+	}
+	return view
+}
+
+// groups sorts the records of a kind under headings: builds by where they stand,
+// notes by year, references by type.
+func (d desk) groups(k journal.Kind) []theme.CardGroup {
+	j := d.Journal
+	switch k {
+	case journal.KindBuild:
+		return d.grouped(records(newestFirst(slices.Clone(j.Builds))), func(r journal.Record) string {
+			return sentence(string(stateOf(r.(*journal.Build))))
+		}, "Under way", "Planned", "Waiting for repair", "Finished")
+	case journal.KindPerson:
+		return d.grouped(records(j.People), nil)
+	case journal.KindPattern:
+		return d.grouped(records(j.Patterns), nil)
+	case journal.KindReference:
+		list := slices.Clone(j.References)
+		slices.SortStableFunc(list, func(a, b *journal.Reference) int { return cmp.Compare(a.Date.Earliest, b.Date.Earliest) })
+		return d.grouped(records(list), func(r journal.Record) string {
+			return sentence(string(r.(*journal.Reference).Type))
+		})
+	case journal.KindMaterial:
+		return d.grouped(records(j.Materials), func(r journal.Record) string { return sentence(r.(*journal.Material).What) })
+	case journal.KindTechnique:
+		return d.grouped(records(j.Techniques), nil)
+	case journal.KindOccasion:
+		list := slices.Clone(j.Occasions)
+		slices.Reverse(list)
+		return d.grouped(records(list), func(r journal.Record) string {
+			if o := r.(*journal.Occasion); max(o.Date, o.Until) >= d.Today {
+				return "To come"
+			}
+			return "Past"
+		}, "To come", "Past")
+	}
+	list := slices.Clone(j.Notes)
+	slices.Reverse(list)
+	return d.grouped(records(list), func(r journal.Record) string {
+		year, _, _ := r.(*journal.Note).Date.Date()
+		return fmt.Sprint(year)
+	})
+}
+
+// grouped makes a group for each heading, in the order given and then as they
+// come up.
+func (d desk) grouped(list []journal.Record, heading func(journal.Record) string, order ...string) []theme.CardGroup {
+	var groups []theme.CardGroup
+	for _, title := range order {
+		groups = append(groups, theme.CardGroup{Title: title})
+	}
+	for _, r := range list {
+		title := ""
+		if heading != nil {
+			title = heading(r)
+		}
+		i := slices.IndexFunc(groups, func(g theme.CardGroup) bool { return g.Title == title })
+		if i < 0 {
+			i = len(groups)
+			groups = append(groups, theme.CardGroup{Title: title})
+		}
+		groups[i].Cards = append(groups[i].Cards, d.card(r))
+	}
+	return slices.DeleteFunc(groups, func(g theme.CardGroup) bool { return len(g.Cards) == 0 })
+}
+
+// sentence gives words a capital.
+func sentence(words string) string {
+	if words == "" {
+		return ""
+	}
+	return strings.ToUpper(words[:1]) + words[1:]
+}
+
+func (b *book) start() any {
+	d := b.at(startPath)
+	view := theme.Start{
+		Frame:   b.frame(d.path, cmp.Or(b.Journal.Settings.Title, "Workroom journal"), "", "start"),
+		NextAll: theme.Link{Href: nextPath, Text: "All next-time notes"},
+	}
+	for _, build := range newestFirst(slices.Clone(b.Journal.Builds)) {
+		switch stateOf(build) {
+		case journal.StateUnderWay, journal.StateRepair, journal.StatePlanned:
+			view.OnTable = append(view.OnTable, d.card(build))
+		case journal.StateFinished:
+			if v := b.gravest(build); v != nil && v.Mark == "short" {
+				view.NotFit = append(view.NotFit, d.card(build))
+			}
+		}
+	}
+	view.Next = d.nextOccasion()
+	notes := b.Journal.Notes
+	view.Newest = d.entries(notes[max(0, len(notes)-newest):], true)
+	all := b.lessons.All
+	view.NextTime = d.next(all[:min(newest, len(all))])
+	for _, s := range shelves {
+		if n := b.countOf(s.Kind); n > 0 {
+			view.Counts = append(view.Counts, theme.Link{Href: s.path(), Text: counted(n, s)})
+		}
+	}
+	return view
+}
+
+// newest is how many of the newest things the start page shows.
+const newest = 6
+
+func (b *book) countOf(k journal.Kind) int {
+	n := 0
+	for _, r := range b.Journal.Records() {
+		if r.Head().Kind == k {
+			n++
+		}
+	}
+	return n
+}
+
+func counted(n int, s shelf) string {
+	if n == 1 {
+		return "1 " + strings.ToLower(s.One)
+	}
+	return fmt.Sprintf("%d %s", n, strings.ToLower(s.Title))
+}
+
+// nextOccasion returns the first occasion that is not over yet.
+func (d desk) nextOccasion() *theme.OccasionCard {
+	for _, o := range d.Journal.Occasions {
+		if max(o.Date, o.Until) < d.Today {
+			continue
+		}
+		return &theme.OccasionCard{
+			Link: d.to(o), Day: day(o.Date), Away: away(o.Date, d.Today), Wears: d.cards(records(d.wornAt(o))),
+		}
+	}
+	return nil
+}
+
+func away(on, today edtf.Day) string {
+	switch n := int(on - today); {
+	case n < 0:
+		return "under way"
+	case n == 0:
+		return "today"
+	case n == 1:
+		return "tomorrow"
+	default:
+		return fmt.Sprintf("in %d days", n)
+	}
+}
+
+func (b *book) nextTime() any {
+	d := b.at(nextPath)
+	view := theme.NextTime{
+		Frame: b.frame(d.path, "Next time", "", "next time"),
+		Empty: "Nothing yet. Begin a paragraph of a note with \"Next time:\" and it is gathered here.",
+	}
+	add := func(title string, groups []lesson.Group) {
+		if len(groups) == 0 {
+			return
+		}
+		section := theme.NextSection{Title: title, Anchor: anchor("section", title)}
+		for _, g := range groups {
+			group := theme.Group{Title: theme.Link{Text: g.Name}, Next: d.next(g.Lessons)}
+			if r, ok := d.Journal.Find(string(g.ID)); ok {
+				group.Title = d.to(r)
+			}
+			section.Groups = append(section.Groups, group)
+		}
+		view.Sections = append(view.Sections, section)
+	}
+	add("By pattern", b.lessons.ByPattern())
+	add("By technique", b.lessons.ByTechnique())
+	add("By garment", b.lessons.ByGarment())
+	add("By person", b.lessons.ByPerson())
+	add("By material", b.lessons.ByMaterial())
+	return view
+}
+
+func (b *book) tags() any {
+	d := b.at(tagsPath)
+	view := theme.Tags{Frame: b.frame(d.path, "Tags", "", "tags")}
+	links := make(map[string][]theme.Link)
+	for _, r := range b.Journal.Records() {
+		for _, t := range r.Head().Tags {
+			l := d.to(r)
+			l.Note = strings.ToLower(shelfOf(r.Head().Kind).One)
+			key := strings.ToLower(t.Text)
+			links[key] = append(links[key], l)
+		}
+	}
+	for _, tag := range slices.Sorted(maps.Keys(links)) {
+		view.Groups = append(view.Groups, theme.TagGroup{Tag: tag, Anchor: anchor("tag", tag), Links: links[tag]})
+	}
+	return view
+}
+
+func (b *book) found() any {
+	d := b.at(foundPath)
+	view := theme.Found{Frame: b.frame(d.path, "What check found", "", "found")}
+	pages := make(map[*source.File]journal.Record)
+	for _, r := range b.Journal.Records() {
+		pages[r.Head().File] = r
+	}
+	for _, f := range b.Findings {
+		shown := theme.Finding{Level: f.Level.String(), Place: "the journal", Text: f.Text, Rule: f.Rule, Advice: f.Advice()}
+		if !f.Span.IsZero() {
+			shown.Place = f.Span.String()
+			shown.Line = strings.TrimSpace(f.Span.Line())
+		}
+		if r := pages[f.Span.File]; r != nil {
+			shown.Page = d.to(r)
+		}
+		view.Findings = append(view.Findings, shown)
+	}
+	return view
+}

@@ -1,0 +1,127 @@
+package site
+
+import (
+	"cmp"
+	"context"
+	"fmt"
+	"io"
+	"io/fs"
+	"slices"
+
+	"hussif/build/check"
+	"hussif/build/keep"
+	"hussif/build/output"
+	"hussif/build/photo"
+	"hussif/content/edtf"
+	"hussif/content/journal"
+	"hussif/content/source"
+	"hussif/theme"
+)
+
+// An Order says what site to make, of what, and where to.
+type Order struct {
+	Journal  *journal.Journal
+	Files    fs.FS            // the journal's folder
+	Findings []source.Finding // of check; none of them an error
+	Today    edtf.Day
+	Out      string      // the site's folder
+	Recipe   keep.Recipe // stands for all of the above but Out, for another run to know
+	Photos   *photo.Darkroom
+}
+
+// A Made says what came of an order.
+type Made struct {
+	output.Report
+	Pages    int
+	Pictures int // scaled copies
+	Fresh    int // pictures that were made now, not found in the store
+}
+
+// Make makes a site. Findings are what kept it from being made: pictures that
+// turned out to be damaged, or two records of one page; then nothing is written.
+// An error is trouble with the disk, or says which pages could not be made.
+func Make(ctx context.Context, o Order) (Made, []source.Finding, error) {
+	pictures, made, faults, err := develop(ctx, o)
+	if err != nil {
+		return made, nil, err
+	}
+	pages, clashes := Plan(Input{Journal: o.Journal, Findings: o.Findings, Pictures: pictures, Today: o.Today})
+	if findings := append(faults, clashes...); len(findings) > 0 {
+		return made, source.Sort(findings), nil
+	}
+	look, err := theme.New()
+	if err != nil {
+		return made, nil, err
+	}
+	files := assets()
+	for _, p := range pages {
+		files = append(files, output.File{Path: p.Path, Content: func(w io.Writer) error { return look.Render(w, p.View()) }})
+	}
+	files = append(files, copies(pictures)...)
+	made.Pages = len(pages)
+	made.Report, err = output.Write(ctx, o.Out, output.Site{Recipe: o.Recipe, Files: files})
+	if err != nil {
+		return made, nil, fmt.Errorf("writing the site: %w", err)
+	}
+	return made, nil, nil
+}
+
+// develop has every picture of the journal made ready, each once.
+func develop(ctx context.Context, o Order) (map[string][]photo.Picture, Made, []source.Finding, error) {
+	places := make(map[string][]source.Span)
+	for _, r := range o.Journal.Records() {
+		for _, p := range journal.Pictures(r) {
+			places[p.Path] = append(places[p.Path], p.Span)
+		}
+	}
+	names := make([]string, 0, len(places))
+	for name := range places {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	results, err := o.Photos.Make(ctx, o.Files, names)
+	if err != nil {
+		return nil, Made{}, nil, fmt.Errorf("making the pictures ready: %w", err)
+	}
+	var made Made
+	var findings []source.Finding
+	pictures := make(map[string][]photo.Picture, len(results))
+	for _, r := range results {
+		if r.Fault != nil {
+			for _, at := range places[r.Name] {
+				findings = append(findings, check.BadPicture(at, r.Fault))
+			}
+			continue
+		}
+		pictures[r.Name] = r.Pictures
+		made.Pictures += len(r.Pictures)
+		if r.Fresh {
+			made.Fresh++
+		}
+	}
+	return pictures, made, findings, nil
+}
+
+func assets() []output.File {
+	var files []output.File
+	for _, a := range theme.Assets() {
+		files = append(files, output.File{Path: a.Path, Content: func(w io.Writer) error {
+			_, err := w.Write(a.Data)
+			return err
+		}})
+	}
+	return files
+}
+
+// copies lists the scaled pictures, each once: two photos of equal bytes have the
+// same copies.
+func copies(pictures map[string][]photo.Picture) []output.File {
+	var files []output.File
+	for _, list := range pictures {
+		for _, p := range list {
+			files = append(files, output.File{Path: picturePath(p), From: p.Path, Sum: p.Sum})
+		}
+	}
+	slices.SortFunc(files, func(a, b output.File) int { return cmp.Compare(a.Path, b.Path) })
+	return slices.CompactFunc(files, func(a, b output.File) bool { return a.Path == b.Path })
+}

@@ -1,0 +1,102 @@
+package site
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"hussif/build/fit"
+	"hussif/content/journal"
+	"hussif/theme"
+)
+
+func (b *book) note(r *journal.Note) any {
+	d := b.at(pathOf(r.ID))
+	crumbs := []theme.Link{d.shelfLink(journal.KindNote)}
+	section := "notes"
+	if r.Of != nil {
+		crumbs = []theme.Link{d.shelfLink(journal.KindBuild), d.to(r.Of)}
+		section = "builds"
+	}
+	view := theme.Note{
+		Frame:     b.frame(d.path, r.Title, cmp.Or(string(r.Stage), "Note"), section, crumbs...),
+		Day:       day(r.Date),
+		Facts:     d.noteFacts(r),
+		Body:      d.body(r),
+		Measured:  d.readings(r.Measured),
+		Decisions: d.decisions(r, true),
+		Next:      d.ownNext(r),
+		Material:  d.materialTable(movements(r), true),
+		Moves:     moves(r.Moves),
+		Photos:    d.photos(r),
+		Backlinks: d.backlinks(r),
+		Tags:      d.tagLinks(r.Tags),
+	}
+	for _, session := range r.Body {
+		view.Bodies = append(view.Bodies, d.session(session, cmp.Or(session.Date, r.Date)))
+	}
+	for _, f := range r.Fitted {
+		view.Faults = append(view.Faults, theme.Fact{Name: cmp.Or(f.At, "Seen"), Value: f.Fault})
+	}
+	if r.Of != nil {
+		view.Of = d.to(r.Of)
+		if l := d.ledger(b.fits[r.Of].ledger, func(from fit.Reason) bool { return from.Record == r.ID }); l != nil {
+			view.Altered, view.Checks = l.Rows, l.Checks
+		}
+		view.Earlier, view.Later = d.neighbours(r)
+	}
+	return view
+}
+
+func (d desk) noteFacts(r *journal.Note) []theme.Fact {
+	var s sheet
+	s.say("Hours", hours(r.Hours))
+	var spent []string
+	for _, paid := range r.Spent {
+		line := money(paid.Amount)
+		if paid.What != "" {
+			line += " for " + paid.What
+		}
+		spent = append(spent, line)
+	}
+	s.say("Spent", strings.Join(spent, ", "))
+	s.link("Techniques", d.refs(r.Techniques, journal.KindTechnique)...)
+	s.link("Worn at", d.refOrNone(r.Occasion))
+	var changed []string
+	for _, c := range r.PatternChanged {
+		changed = append(changed, c.Point.String()+" "+d.Journal.Settings.Format.Signed(c.By))
+	}
+	s.say("Pattern changed", strings.Join(changed, ", "))
+	s.say("On the pattern", yes(r.OnPattern, "yes", "not yet"))
+	s.say("May be seen by", audience(r.Share))
+	return s
+}
+
+func moves(m journal.Moves) []string {
+	var out []string
+	say := func(a journal.Answer, can, cannot string) {
+		if words := yes(a, can, cannot); words != "" {
+			out = append(out, words)
+		}
+	}
+	say(m.Reach, "the wearer can reach up", "the wearer cannot reach up")
+	say(m.Sit, "can sit", "cannot sit")
+	say(m.Walk, "can walk", "cannot walk well")
+	say(m.DressAlone, "can dress alone", "needs help to dress")
+	return out
+}
+
+// neighbours links to the notes before and after one in its build.
+func (d desk) neighbours(r *journal.Note) (earlier, later *theme.Link) {
+	notes := r.Of.Notes
+	link := func(i int) *theme.Link {
+		if i < 0 || i >= len(notes) {
+			return nil
+		}
+		l := d.to(notes[i])
+		l.Note = day(notes[i].Date)
+		return &l
+	}
+	i := slices.Index(notes, r)
+	return link(i - 1), link(i + 1)
+}
