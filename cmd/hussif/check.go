@@ -1,0 +1,78 @@
+package main
+
+import (
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"hussif/build/check"
+	"hussif/content/source"
+)
+
+func checkCommand(say *voice) *cobra.Command {
+	var asJSON, rules bool
+	c := &cobra.Command{
+		Use:   "check [journal]",
+		Short: "Look through a journal for slips and loose ends",
+		Long: `check reads every file of a journal and tells all that is amiss at once: each
+finding with its file, line and column, the line itself, and what could stand
+there. Errors keep a site from being made; warnings and hints do not. Nothing in
+the journal is changed. The exit status is 1 where there are errors.`,
+		Example: `  hussif check
+  hussif check ~/costumes --json
+  hussif check --rules`,
+		Args: cobra.MaximumNArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			if rules {
+				say.rules()
+				return nil
+			}
+			w, err := openJournal(firstArg(args))
+			if err != nil {
+				return err
+			}
+			if asJSON {
+				err = source.PrintJSON(say.Out, w.findings)
+			} else if err = say.findings(w.findings); err == nil {
+				say.sayf("%s in %s", tally(w.findings), number(len(w.journal.Records()), "page"))
+			}
+			if err == nil && source.Count(w.findings, source.Error) > 0 {
+				err = errFound
+			}
+			return err
+		},
+	}
+	c.Flags().BoolVar(&asJSON, "json", false, "print the findings as JSON")
+	c.Flags().BoolVar(&rules, "rules", false, "explain every rule, with an example of each")
+	return c
+}
+
+// longestExample is how much of an example's line is shown.
+const longestExample = 76
+
+// rules explains every rule of check.
+func (v *voice) rules() {
+	for i, r := range check.Rules() {
+		if i > 0 {
+			v.sayf("")
+		}
+		v.sayf("%s", v.bold(r.Name))
+		v.sayf("  %s", r.Doc)
+		v.example("found in", r.Bad)
+		v.example("not in", r.Good)
+	}
+}
+
+func (v *voice) example(what, files string) {
+	if files == "" {
+		return
+	}
+	v.sayf("  %s:", what)
+	for line := range strings.Lines(strings.Trim(files, "\n")) {
+		line = strings.ToValidUTF8(strings.TrimRight(line, "\n"), "\uFFFD")
+		if short := []rune(line); len(short) > longestExample {
+			line = string(short[:longestExample]) + "…"
+		}
+		v.sayf("    %s", line)
+	}
+}

@@ -1,0 +1,245 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"hussif/build/fit"
+	"hussif/content/edtf"
+	"hussif/content/journal"
+	"hussif/content/near"
+	"hussif/content/quantity"
+)
+
+func fitCommand(say *voice) *cobra.Command {
+	var dir string
+	var asJSON bool
+	c := &cobra.Command{
+		Use:   "fit [build or person]",
+		Short: "Say what fits, where it is short, and by how much",
+		Long: `fit compares what each garment measures with what its wearer measures over the
+same layers. A difference smaller than the error of measuring is not called a
+fault. With the name of a build it says all about that one; with the name of a
+person, about all that is made for them.`,
+		Example: `  hussif fit
+  hussif fit grey-jacket
+  hussif fit ada --on 2026-03-01
+  hussif fit --json`,
+		Args: cobra.MaximumNArgs(1),
+	}
+	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
+	c.Flags().BoolVar(&asJSON, "json", false, "print as JSON")
+	on := onFlag(c, today())
+	c.RunE = func(_ *cobra.Command, args []string) error {
+		w, err := openJournal(dir)
+		if err != nil {
+			return err
+		}
+		builds, err := w.buildsOf(firstArg(args))
+		if err != nil {
+			return err
+		}
+		if asJSON {
+			return say.json(w.fitJSON(builds, on.day))
+		}
+		for i, b := range builds {
+			if i > 0 {
+				say.sayf("")
+			}
+			say.fit(w.journal, b, on.day)
+			if len(builds) == 1 {
+				say.ledger(w.journal, b)
+			}
+		}
+		return nil
+	}
+	return c
+}
+
+// buildsOf returns the build of that name, or all builds for a person of that
+// name, or all of the journal for "".
+func (w *workroom) buildsOf(name string) ([]*journal.Build, error) {
+	if name == "" {
+		if len(w.journal.Builds) == 0 {
+			return nil, fmt.Errorf("the journal has no builds yet")
+		}
+		return w.journal.Builds, nil
+	}
+	r, ok := w.journal.Find(name, journal.KindBuild, journal.KindPerson)
+	if !ok {
+		return nil, w.noSuch(name)
+	}
+	if b, ok := r.(*journal.Build); ok {
+		return []*journal.Build{b}, nil
+	}
+	var builds []*journal.Build
+	for _, b := range w.journal.Builds {
+		if p := w.journal.Person(b.For); p != nil && p == r {
+			builds = append(builds, b)
+		}
+	}
+	if len(builds) == 0 {
+		return nil, fmt.Errorf("nothing is made for %s yet", r.Head().Title)
+	}
+	return builds, nil
+}
+
+func (w *workroom) noSuch(name string) error {
+	var names []string
+	for _, r := range w.journal.Records() {
+		if k := r.Head().Kind; k == journal.KindBuild || k == journal.KindPerson {
+			names = append(names, r.Head().ID.Name())
+		}
+	}
+	if instead := near.Of(name, names); len(instead) > 0 {
+		return fmt.Errorf("no build and no person is called %q; did you mean %s?", name, strings.Join(instead, " or "))
+	}
+	return fmt.Errorf("no build and no person is called %q; there are %s", name, strings.Join(names, ", "))
+}
+
+// fit prints how one garment fits on a day.
+func (v *voice) fit(j *journal.Journal, b *journal.Build, day edtf.Day) {
+	f := j.Settings.Format
+	t := fit.Of(j, b, day)
+	wearer := "nobody named"
+	if p := j.Person(b.For); p != nil {
+		wearer = p.Title
+	}
+	v.sayf("%s", v.bold(fmt.Sprintf("%s, for %s, over %s, as of %s", b.Title, wearer, t.Foundation, day)))
+	rows := [][]string{{"measure", "body", "garment", "ease", "wanted", "verdict"}}
+	for _, r := range t.Rows {
+		row := []string{r.Point.String(), "-", "-", "-", "-", r.Words(f)}
+		if r.Body.Read.Known() {
+			row[1] = f.Length(r.Body.Length) + marked(r.Body.Estimated(), " est.") + marked(r.Body.Read.State == quantity.About, " ca.")
+		}
+		if r.Garment.Measured.Known() {
+			row[2] = f.Length(r.Garment.Length) + marked(r.Garment.Expected(), " exp.") + marked(r.Garment.Measured.State == quantity.About, " ca.")
+		}
+		if r.Verdict.Compared() {
+			row[3] = f.Range(r.Had)
+		}
+		if r.Wanted != nil && r.Wanted.Named {
+			row[4] = f.Range(r.Wanted.Ease)
+		}
+		rows = append(rows, row)
+	}
+	if len(t.Rows) == 0 {
+		v.sayf("  nothing measured and nothing wanted yet")
+		return
+	}
+	v.columns(rows)
+	said := make(map[string]bool)
+	for _, r := range t.Rows {
+		if c := r.Caution(); c != "" && !said[c] {
+			v.sayf("take care: %s", c)
+			said[c] = true
+		}
+	}
+	for _, m := range t.Missed {
+		v.sayf("to do: %s", m.Words())
+	}
+}
+
+func marked(b bool, mark string) string {
+	if b {
+		return mark
+	}
+	return ""
+}
+
+// ledger prints what was altered on a garment and whether it did what it should.
+func (v *voice) ledger(j *journal.Journal, b *journal.Build) {
+	f := j.Settings.Format
+	book := fit.Ledger(j, b)
+	if len(book.Entries)+len(book.Checks) == 0 {
+		return
+	}
+	v.sayf("")
+	v.sayf("%s", v.bold("Ledger"))
+	for _, e := range book.Entries {
+		var effects []string
+		for _, effect := range e.Effects {
+			effects = append(effects, effect.Point.String()+" "+f.Signed(effect.By))
+		}
+		if e.Why != "" {
+			effects = append(effects, e.Why)
+		}
+		v.sayf("%s  %s: %s", e.Day, e.Words(f), strings.Join(effects, ", "))
+	}
+	for _, c := range book.Checks {
+		verdict := "as expected"
+		if !c.Held() {
+			verdict = "not as expected"
+		}
+		v.sayf("%s  %s expected %s, measured %s: %s", c.Day, c.Point, f.Length(c.Expected), f.Estimate(c.Measured), verdict)
+	}
+}
+
+// Lengths are given to programs in millimetres, and as the journal shows them.
+type fitJSON struct {
+	Build      journal.ID `json:"build"`
+	Wearer     journal.ID `json:"wearer,omitempty"`
+	Day        string     `json:"day"`
+	Foundation []string   `json:"over"`
+	Rows       []rowJSON  `json:"rows"`
+	Missing    []string   `json:"missing,omitempty"`
+}
+
+type rowJSON struct {
+	Measure  string   `json:"measure"`
+	Body     *float64 `json:"body_mm,omitempty"`
+	Garment  *float64 `json:"garment_mm,omitempty"`
+	Expected bool     `json:"garment_expected,omitempty"`
+	Estimate bool     `json:"body_estimated,omitempty"`
+	Ease     *spanMM  `json:"ease_mm,omitempty"`
+	Wanted   *spanMM  `json:"wanted_mm,omitempty"`
+	Delta    *float64 `json:"delta_mm,omitempty"`
+	Error    *float64 `json:"error_mm,omitempty"`
+	Verdict  string   `json:"verdict"`
+}
+
+type spanMM struct {
+	Least float64 `json:"least"`
+	Most  float64 `json:"most"`
+}
+
+func millimetres(l quantity.Length) float64 { return float64(l) / float64(quantity.Millimetre) }
+
+func spanOf(r quantity.Range) *spanMM { return &spanMM{millimetres(r.Least), millimetres(r.Most)} }
+
+func (w *workroom) fitJSON(builds []*journal.Build, day edtf.Day) []fitJSON {
+	out := []fitJSON{}
+	for _, b := range builds {
+		t := fit.Of(w.journal, b, day)
+		j := fitJSON{Build: t.Build, Wearer: t.Wearer, Day: t.Day.String(), Foundation: append([]string{}, t.Foundation...), Rows: []rowJSON{}}
+		for _, r := range t.Rows {
+			row := rowJSON{
+				Measure: r.Point.String(), Expected: r.Garment.Expected(), Estimate: r.Body.Estimated(),
+				Verdict: r.Words(w.journal.Settings.Format),
+			}
+			if r.Body.Read.Known() {
+				row.Body = new(millimetres(r.Body.Length))
+			}
+			if r.Garment.Measured.Known() {
+				row.Garment = new(millimetres(r.Garment.Length))
+			}
+			if r.Verdict.Compared() {
+				row.Ease, row.Error = spanOf(r.Had), new(millimetres(r.Error))
+			}
+			if r.Wanted != nil && r.Wanted.Named {
+				row.Wanted = spanOf(r.Wanted.Ease)
+			}
+			if r.Verdict.Judged() {
+				row.Delta = new(millimetres(r.Delta))
+			}
+			j.Rows = append(j.Rows, row)
+		}
+		for _, m := range t.Missed {
+			j.Missing = append(j.Missing, m.Words())
+		}
+		out = append(out, j)
+	}
+	return out
+}
