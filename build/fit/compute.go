@@ -36,7 +36,9 @@ type session struct {
 }
 
 func newComputation(in Input) computation {
-	c := computation{Input: in, key: in.Foundation.Key(), garment: slices.Clone(in.Garment)}
+	c := computation{
+		Input: in, key: in.Foundation.Key(), garment: slices.Clone(in.Garment), body: make([]session, 0, len(in.Body)),
+	}
 	slices.SortStableFunc(c.garment, func(a, b Event) int { return cmp.Compare(a.Day, b.Day) })
 	keys := make(map[string]string) // by what was written, for few layers are written many times
 	for _, s := range in.Body {

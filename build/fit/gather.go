@@ -2,7 +2,6 @@ package fit
 
 import (
 	"cmp"
-	"path"
 	"slices"
 	"strings"
 
@@ -70,7 +69,8 @@ func Sessions(j *journal.Journal, p *journal.Person) []Session {
 	if p == nil {
 		return nil
 	}
-	var out []Session
+	notes := notesOn(j, p)
+	out := make([]Session, 0, len(p.Measured)+len(notes))
 	add := func(s *journal.Session, day edtf.Day, from Reason) {
 		if day == 0 {
 			return
@@ -85,7 +85,7 @@ func Sessions(j *journal.Journal, p *journal.Person) []Session {
 		s := &p.Measured[i]
 		add(s, s.Date, Reason{p.ID, "measured", i})
 	}
-	for _, n := range j.Notes {
+	for _, n := range notes {
 		for i := range n.Body {
 			s := &n.Body[i]
 			if isOf(j, n, s, p) {
@@ -97,15 +97,39 @@ func Sessions(j *journal.Journal, p *journal.Person) []Session {
 	return out
 }
 
+// notesOn returns the notes that may hold a session of a person, oldest first: those
+// that name the person beside one, and those of the person's builds. Looking
+// through all notes for each build would cost more than all the rest.
+func notesOn(j *journal.Journal, p *journal.Person) []*journal.Note {
+	var notes []*journal.Note
+	add := func(n *journal.Note) {
+		if len(n.Body) > 0 {
+			notes = append(notes, n)
+		}
+	}
+	for _, tie := range j.LinkedFrom(p.ID) {
+		switch from := tie.From.(type) {
+		case *journal.Note:
+			add(from)
+		case *journal.Build:
+			for _, n := range from.Notes {
+				add(n)
+			}
+		}
+	}
+	slices.SortFunc(notes, func(a, b *journal.Note) int {
+		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.ID, b.ID))
+	})
+	return slices.Compact(notes)
+}
+
 // isOf reports whether a session in a note is of a person.
 func isOf(j *journal.Journal, n *journal.Note, s *journal.Session, p *journal.Person) bool {
 	whose := s.Of
 	if whose.IsZero() && n.Of != nil {
 		whose = n.Of.For
 	}
-	// Following a link costs more than seeing that it leads to somebody else, and
-	// this is asked of every note for every build.
-	return strings.EqualFold(path.Base(whose.To), p.ID.Name()) && j.Person(whose) == p
+	return j.Person(whose) == p
 }
 
 func readings(written journal.Readings) []Reading {
@@ -119,7 +143,7 @@ func readings(written journal.Readings) []Reading {
 // events returns what befell a garment, oldest first.
 func events(j *journal.Journal, b *journal.Build) []Event {
 	sewing := sewing{b.Seams, j.Settings.Catalogue}
-	var out []Event
+	out := make([]Event, 0, 2*len(b.Notes))
 	for _, n := range b.Notes {
 		if n.Date == 0 {
 			continue

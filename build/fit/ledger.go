@@ -22,7 +22,8 @@ type Entry struct {
 	From    Reason
 	Row     *journal.Altered
 	Effects []Effect
-	Why     string // what keeps its effect from being worked out, at some measures or at all; or ""
+	Unsure  []measure.Point // altered, but by how much cannot be told
+	Why     string          // what keeps its effect from being worked out, at some measures or at all; or ""
 }
 
 // A Check sets what a garment was expected to measure beside what it then did.
@@ -70,7 +71,7 @@ func entries(j *journal.Journal, b *journal.Build) []Entry {
 		for i := range n.Altered {
 			row := &n.Altered[i]
 			o := sewing.outcome(row)
-			out = append(out, Entry{n.Date, Reason{n.ID, "altered", i}, row, o.effects, o.why})
+			out = append(out, Entry{n.Date, Reason{n.ID, "altered", i}, row, o.effects, o.unsure, o.why})
 		}
 	}
 	return out
