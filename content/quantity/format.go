@@ -15,6 +15,17 @@ type Format struct {
 	Fraction int
 }
 
+// Finer returns the format for what is marked on one edge of a seam, where an
+// eighth of an inch too much is half an inch round the body: sixteenths of an inch
+// where the format is coarser, or millimetres.
+func (f Format) Finer() Format {
+	switch f.unit() {
+	case Metres, Centimetres, Millimetres:
+		return Format{Unit: Millimetres}
+	}
+	return Format{Unit: f.Unit, Fraction: max(int(f.steps()), 16)}
+}
+
 // Length writes a length with its unit: "37 1/2 in", "95.3 cm", "952 mm".
 func (f Format) Length(l Length) string { return f.text(l, false, true) }
 

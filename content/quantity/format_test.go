@@ -93,3 +93,20 @@ func BenchmarkFormatLength(b *testing.B) {
 		})
 	}
 }
+
+func TestFinerShowsWhatIsMarkedOnAnEdge(t *testing.T) {
+	edge := 5 * Inch / 16
+	for _, test := range []struct {
+		format Format
+		want   string
+	}{
+		{Format{}, "5/16 in"},
+		{Format{Unit: Inches, Fraction: 64}, "5/16 in"},
+		{Format{Unit: Centimetres}, "8 mm"},
+		{Format{Unit: Millimetres}, "8 mm"},
+	} {
+		if got := test.format.Finer().Length(edge); got != test.want {
+			t.Errorf("%v shows %q, want %q", test.format, got, test.want)
+		}
+	}
+}
