@@ -42,7 +42,7 @@
 // standing; "unknown" does not.
 //
 // A seam re-sewn changes a girth by n × 2 × (was - now), for both edges of each
-// seam move (the rule "divide the whole by the seam edges": R. Robinson, Costume
+// seam move (the whole is shared over the seam edges: R. Robinson, Costume
 // construction text, ch. 17, Central Washington University; common practice).
 // [Ledger] says how n is found.
 //

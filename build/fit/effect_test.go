@@ -49,7 +49,7 @@ func TestEffect(t *testing.T) {
 		{"one seam", back, "  - {seam: centre back, was: 5/8 in, now: 1/4 in}", "bust girth +3/4 in"},
 		// Two side seams, each edge +1/2 in: +2 in (common practice).
 		{"two seams, each edge", side, "  - {seam: side, at: bust girth, let out: 1/2 in each edge}", "bust girth +2 in"},
-		// "Divide the whole by the seam edges": 3 in over the 8 edges of 4 seams is
+		// The whole shared over the seam edges: 3 in over the 8 edges of 4 seams is
 		// 3/8 in an edge. R. Robinson, Costume construction text, ch. 17, Central
 		// Washington University.
 		{"four seams, eight edges", "  - {name: panel, count: 4, crosses: [bust girth]}", "  - {seam: panel, let out: 3/8 in each edge}", "bust girth +3 in"},

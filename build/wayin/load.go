@@ -1,0 +1,133 @@
+package wayin
+
+import (
+	"slices"
+	"time"
+
+	"hussif/content/quantity"
+)
+
+// A Load is how much there is to unpick and to sew again.
+type Load struct {
+	Length  quantity.Length // of the seams whose length is known
+	Unknown int             // seams whose length is not
+	Opening Time
+	Sewing  Time // back again
+}
+
+// A Time is how long work takes, if that can be told.
+type Time struct {
+	For   time.Duration
+	Known bool
+}
+
+// longestWork is more than any seam takes; a rate that says otherwise rests on a
+// slip.
+const longestWork = 100_000 * time.Hour
+
+// add adds the time for a length at a rate.
+func (t *Time) add(l quantity.Length, known bool, r Rate) {
+	if !t.Known {
+		return
+	}
+	work := float64(l) / float64(r.Hourly) * float64(time.Hour)
+	if !known || r.Hourly <= 0 || work > float64(longestWork) {
+		*t = Time{}
+		return
+	}
+	t.For += time.Duration(work)
+}
+
+// Load returns how much there is to do to open some seams, named by their places
+// in the build's list, and all that must be opened for that.
+func (g *Garment) Load(seams ...int) Load {
+	var few [64]opened
+	return g.load(g.open(few[:0], seams))
+}
+
+func (g *Garment) load(state []opened) Load {
+	load := Load{Opening: Time{Known: true}, Sewing: Time{Known: true}}
+	for i := range state {
+		if state[i].how == shut {
+			continue
+		}
+		length, known := g.length(state, i)
+		if known {
+			load.Length += length
+		} else {
+			load.Unknown++
+		}
+		load.Opening.add(length, known, g.seams[i].opening)
+		load.Sewing.add(length, known, g.seams[i].sewing)
+	}
+	return load
+}
+
+// opened is how far a seam is opened.
+type opened struct {
+	how   extent
+	short quantity.Length // at the crossings in all
+}
+
+type extent uint8
+
+const (
+	shut extent = iota
+	crossings
+	whole
+)
+
+// open returns how far each seam is opened so that some of them are opened whole.
+// It uses the room of state where that is enough.
+func (g *Garment) open(state []opened, seams []int) []opened {
+	if cap(state) < len(g.seams) {
+		state = make([]opened, len(g.seams))
+	}
+	state = state[:len(g.seams)]
+	for _, i := range seams {
+		g.widen(state, i, whole)
+	}
+	for _, i := range slices.Backward(g.order) {
+		if state[i].how == shut {
+			continue
+		}
+		for _, c := range g.seams[i].caught {
+			if state[i].how == whole {
+				state[c.by].short += c.short
+			} else {
+				short, _ := g.length(state, i)
+				state[c.by].short += short
+			}
+		}
+	}
+	return state
+}
+
+// widen opens a seam at least so far, and what catches it. Seams are only ever
+// opened further, so it ends even where they catch each other in a circle.
+func (g *Garment) widen(state []opened, i int, to extent) {
+	if state[i].how >= to {
+		return
+	}
+	state[i].how = to
+	for _, c := range g.seams[i].caught {
+		if to == whole && c.whole {
+			g.widen(state, c.by, whole)
+		} else {
+			g.widen(state, c.by, crossings)
+		}
+	}
+}
+
+// length returns how much of a seam is opened. At crossings that is known even
+// where the seam's own length is not, unless seams catch each other in a circle.
+func (g *Garment) length(state []opened, i int) (quantity.Length, bool) {
+	s := &g.seams[i]
+	switch {
+	case state[i].how == whole:
+		return s.length, s.known
+	case s.known && state[i].short > s.length:
+		return s.length, true
+	}
+	return state[i].short, state[i].short > 0
+}
