@@ -61,10 +61,13 @@ func (b Build) Contents() []Link {
 	return contents(
 		body("about", "About", b.Body),
 		part("fit-today", "Fit today", b.FitNow),
+		list("tapes", "On the tape", b.Tapes),
+		part("room", "Room and plan", b.Room),
 		part("fit-first-finished", "Fit when first finished", b.FitThen),
 		list("next-time", "Next time", b.Next),
 		list("dressing", "Dressing order", b.Dressing),
 		part("ledger", "Ledger", b.Ledger),
+		list("time", "Change over time", b.Time),
 		part("across-builds", "Across builds", b.Across),
 		part("seams", "Seams", b.Seams),
 		part("closures", "Closures", b.Closures),
@@ -103,8 +106,10 @@ func (p Person) Contents() []Link {
 		list("usual-changes", "Usual changes", p.Usual),
 		part("fit-today", "Fit today", p.Fit),
 		part("fit-first-finished", "Fit when first finished", p.FitThen),
+		list("advances", "To change next time", p.Advances),
 		list("next-time", "Next time", p.Next),
 		list("builds", "Builds", p.Builds),
+		list("time", "Change over time", p.Time),
 		list("change", "Change between measurings", p.Changes),
 		list("measured", "Measured", p.Sessions),
 		list("linked-from", "Linked from", p.Backlinks),
@@ -119,6 +124,7 @@ func (t Thing) Contents() []Link {
 		part("changes", "Changed on the pattern", t.Changes),
 		part("across-builds", "Across builds", t.Fit),
 		part("fit-today", "Fit today", t.FitNow),
+		list("advances", "To change next time", t.Advances),
 		list("next-time", "Next time", t.Next),
 		list("dressing", "Dressing list", t.Dressing),
 		part("movements", "Bought and used", t.Movements),
@@ -136,4 +142,63 @@ func (n NextTime) Contents() []Link {
 		headings[i] = heading{section.Anchor, section.Title, true}
 	}
 	return contents(headings...)
+}
+
+// Contents returns links to the sections of the page, nil where they are few.
+func (s Sheet) Contents() []Link {
+	return contents(
+		part("fit-today", "Fit today", s.Fit),
+		list("wardrobe", "What can be worn", s.Wardrobe),
+		list("tapes", "On the tape", s.Tapes),
+		list("advances", "To change next time", s.Advances),
+		part("changes", "Changed on the pattern", s.Changes),
+		list("to-do", "To do first", s.ToDo),
+		list("next-time", "Next time", s.Next),
+		list("not-known", "Not known", s.Empty),
+		part("room", "Room and plan", s.Room),
+		part("across-builds", "Across builds", s.Grid),
+		list("bodies", "Body measures", s.Bodies),
+		part("seams", "Seams", s.Seams),
+		part("closures", "Closures", s.Closures),
+		part("pieces", "Pieces", s.Pieces),
+		part("ledger", "Ledger", s.Ledger),
+		part("left", "Left over", s.Left),
+		part("needs", "Needs", s.Needs),
+		list("features", "Features", s.Features),
+		list("decided", "Decided", s.Decisions),
+		list("hours", "Hours", s.Hours),
+	)
+}
+
+// Contents returns links to the sections of the page, nil where they are few.
+func (t TakeDown) Contents() []Link {
+	return contents(
+		list("mark", "Mark before the first stitch is cut", t.Mark),
+		list("before", "Before you begin", t.Before),
+		part("open", "Open, in this order", t.WayIn),
+		list("panels", "Pieces to let in", t.Panels),
+		list("closures", "Closures to move", t.Closures),
+		part("gives", "New allowances", t.Gives),
+		list("back", "Sew back, in this order", t.Back()),
+	)
+}
+
+// Back returns the seams in the order in which they are sewn again.
+func (t TakeDown) Back() []WayStep {
+	if t.WayIn == nil {
+		return nil
+	}
+	return t.WayIn.Back
+}
+
+// Contents returns links to the sections of the page, nil where they are few.
+func (w Wardrobe) Contents() []Link {
+	var headings []heading
+	for _, group := range w.Groups() {
+		headings = append(headings, heading{group.Anchor, group.Title, true})
+	}
+	return contents(append(headings,
+		list("made", "On the day it was made", w.Alone()),
+		list("borrow", "To borrow", w.Borrow),
+	)...)
 }

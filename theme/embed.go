@@ -10,11 +10,12 @@ import (
 	"strings"
 )
 
-// files holds the look, and the sources of this package because what they say
-// is part of every page.
+// files holds the look, and the sources of this package and of theme/draw because
+// what they say and draw is part of every page.
 //
 //go:embed templates style fonts
-//go:embed contents.go embed.go figures.go menu.go prose.go render.go view.go
+//go:embed contents.go embed.go figures.go menu.go parts.go prose.go render.go sheet.go view.go wardrobe.go
+//go:embed draw/*.css draw/*.go
 var files embed.FS
 
 // sheets are the parts of the style sheet. The first says in which order the
@@ -22,7 +23,7 @@ var files embed.FS
 var sheets = [...]string{
 	"tokens", "base", "frame", "page",
 	"lists", "verdicts", "tables", "cards", "entries", "photos", "findings",
-	"prose", "print",
+	"sheets", "plans", "drawings", "wardrobe", "prose", "print", "paper",
 }
 
 // An Asset is a file that every page of a site may ask for.
@@ -38,6 +39,7 @@ func Assets() []Asset {
 	for _, sheet := range sheets {
 		style = append(style, mustRead("style/"+sheet+".css")...)
 	}
+	style = append(style, mustRead("draw/draw.css")...)
 	assets := []Asset{{"theme/style.css", style}}
 	fonts, err := files.ReadDir("fonts")
 	if err != nil {

@@ -3,6 +3,7 @@ package theme
 import (
 	"bytes"
 	"os"
+	"path"
 	"regexp"
 	"strings"
 	"testing"
@@ -60,19 +61,33 @@ func TestEachSheetIsOnTheSiteInALayer(t *testing.T) {
 	}
 }
 
+func TestDrawingsAreOnTheSiteInALayer(t *testing.T) {
+	css := mustRead("draw/draw.css")
+	if !bytes.HasPrefix(css, []byte("@layer ")) {
+		t.Errorf("it begins with %.20q and counts above all layers", css)
+	}
+	for _, asset := range Assets() {
+		if asset.Path == "theme/style.css" && !bytes.Contains(asset.Data, css) {
+			t.Error("the style of theme/draw is not in the style sheet")
+		}
+	}
+}
+
 // A source that the hash left out could change pages which a warm build keeps.
 func TestHashCoversTheSources(t *testing.T) {
-	entries, err := os.ReadDir(".")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, entry := range entries {
-		name := entry.Name()
-		if !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") || name == "doc.go" {
-			continue
+	for _, dir := range []string{".", "draw"} {
+		entries, err := os.ReadDir(dir)
+		if err != nil {
+			t.Fatal(err)
 		}
-		if _, err := files.ReadFile(name); err != nil {
-			t.Errorf("%s is not among the files of embed.go", name)
+		for _, entry := range entries {
+			name := path.Join(dir, entry.Name())
+			if !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") || name == "doc.go" {
+				continue
+			}
+			if _, err := files.ReadFile(name); err != nil {
+				t.Errorf("%s is not among the files of embed.go", name)
+			}
 		}
 	}
 }

@@ -11,6 +11,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"hussif/theme/draw"
 )
 
 // keep names a folder in which the gallery stays, to be looked at by eye:
@@ -21,27 +23,42 @@ var keep = flag.String("gallery", "", "folder to leave the gallery of sample pag
 // gallery returns sample pages of each kind, all invented, by their path in the
 // site: rich ones, bare ones, and ones with words too long for their place.
 func gallery() map[string]any {
+	longSheet, longTakeDown, longWardrobe := longSheets("long/sheet.html")
 	return map[string]any{
-		"index.html":                            start(),
-		"builds/index.html":                     buildList(),
-		"builds/striped-jacket/index.html":      stripedJacket(),
-		"builds/striped-jacket/2026-02-14.html": firstFitting(),
-		"people/wren.html":                      wren(),
-		"patterns/short-jacket-draft.html":      shortJacketDraft(),
-		"techniques/hot-iron.html":              pressing(),
-		"occasions/market-day.html":             marketDay(),
-		"next-time.html":                        nextTimePage(),
-		"tags.html":                             tagsPage(),
-		"found.html":                            foundPage(),
-		"bare/start.html":                       &Start{Frame: frame("bare/start.html", "Journal", "")},
-		"bare/list.html":                        &List{Frame: frame("bare/list.html", "People", "people"), Empty: "Nobody is measured yet. A file people/wren.md with a first measuring adds the first."},
-		"bare/build.html":                       &Build{Frame: frame("bare/build.html", "Blue apron", "builds")},
-		"bare/note.html":                        &Note{Frame: frame("bare/note.html", "Cut the lining", "builds"), Day: "3 January 2026", Body: "<p>Cut the lining today.</p>"},
-		"bare/person.html":                      &Person{Frame: frame("bare/person.html", "Ottilie", "people")},
-		"bare/thing.html":                       &Thing{Frame: frame("bare/thing.html", "Linen tape", "materials")},
-		"bare/next-time.html":                   &NextTime{Frame: frame("bare/next-time.html", "Next time", "next time"), Empty: "No note says yet what to do next time. A paragraph that begins “Next time:” is gathered here."},
-		"bare/tags.html":                        &Tags{Frame: frame("bare/tags.html", "Tags", "tags")},
-		"bare/found.html":                       &Found{Frame: frame("bare/found.html", "What the check found", "")},
+		"index.html":                                   start(),
+		"builds/index.html":                            buildList(),
+		"builds/striped-jacket/index.html":             stripedJacket(),
+		"builds/striped-jacket/2026-02-14.html":        firstFitting(),
+		"people/wren.html":                             wren(),
+		"patterns/short-jacket-draft.html":             shortJacketDraft(),
+		"techniques/hot-iron.html":                     pressing(),
+		"occasions/market-day.html":                    marketDay(),
+		"next-time.html":                               nextTimePage(),
+		"tags.html":                                    tagsPage(),
+		"found.html":                                   foundPage(),
+		"builds/striped-jacket/before.html":            beforeRemake(),
+		"builds/striped-jacket/take-down.html":         takeDown(),
+		"builds/striped-jacket/side-gore-a4.html":      fullSize("builds/striped-jacket/side-gore-a4.html", draw.A4()),
+		"builds/striped-jacket/side-gore-letter.html":  fullSize("builds/striped-jacket/side-gore-letter.html", draw.Letter()),
+		"people/wren-before.html":                      wearersSheet(),
+		"people/wren-wardrobe.html":                    wardrobe(),
+		"patterns/short-jacket-before.html":            patternsSheet(),
+		"bare/sheet.html":                              &Sheet{Frame: frame("bare/sheet.html", "Blue apron", "builds")},
+		"bare/take-down.html":                          &TakeDown{Frame: frame("bare/take-down.html", "Blue apron", "builds"), Empty: "No seam of it is written down yet."},
+		"bare/wardrobe.html":                           &Wardrobe{Frame: frame("bare/wardrobe.html", "Ottilie", "people"), Empty: "Nothing is made for Ottilie yet."},
+		"bare/tiles.html":                              &Tiles{Frame: frame("bare/tiles.html", "Nothing", "builds")},
+		"long/sheet.html":                              longSheet,
+		"long/take-down.html":                          longTakeDown,
+		"long/wardrobe.html":                           longWardrobe,
+		"bare/start.html":                              &Start{Frame: frame("bare/start.html", "Journal", "")},
+		"bare/list.html":                               &List{Frame: frame("bare/list.html", "People", "people"), Empty: "Nobody is measured yet. A file people/wren.md with a first measuring adds the first."},
+		"bare/build.html":                              &Build{Frame: frame("bare/build.html", "Blue apron", "builds")},
+		"bare/note.html":                               &Note{Frame: frame("bare/note.html", "Cut the lining", "builds"), Day: "3 January 2026", Body: "<p>Cut the lining today.</p>"},
+		"bare/person.html":                             &Person{Frame: frame("bare/person.html", "Ottilie", "people")},
+		"bare/thing.html":                              &Thing{Frame: frame("bare/thing.html", "Linen tape", "materials")},
+		"bare/next-time.html":                          &NextTime{Frame: frame("bare/next-time.html", "Next time", "next time"), Empty: "No note says yet what to do next time. A paragraph that begins “Next time:” is gathered here."},
+		"bare/tags.html":                               &Tags{Frame: frame("bare/tags.html", "Tags", "tags")},
+		"bare/found.html":                              &Found{Frame: frame("bare/found.html", "What the check found", "")},
 		"long/Überrockärmelaufschlagsknopfleiste.html": longWords(),
 	}
 }

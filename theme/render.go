@@ -29,7 +29,7 @@ func New() (*Theme, error) {
 	}
 	// Escaping is worked out when a template first runs: run each now, so that a
 	// fault shows here and not on the first page.
-	for _, view := range []any{Start{}, List{}, Build{}, Note{}, Person{}, Thing{}, NextTime{}, Tags{}, Found{}} {
+	for _, view := range []any{Start{}, List{}, Build{}, Note{}, Person{}, Thing{}, NextTime{}, Tags{}, Found{}, Sheet{}, TakeDown{}, Wardrobe{}, Tiles{}} {
 		if err := t.Render(io.Discard, view); err != nil {
 			return nil, err
 		}
@@ -41,7 +41,10 @@ func New() (*Theme, error) {
 func (t *Theme) parse() (err error) {
 	t.templates, err = template.New("").Funcs(template.FuncMap{
 		"figures": figures,
-		"figured": figured,
+		"link":    linkPart,
+		"links":   linksPart,
+		"facts":   factsPart,
+		"rows":    rowsPart,
 		"found":   func() string { return FoundPath },
 		"menu":    t.menu,
 		"places":  Menu,
@@ -66,9 +69,9 @@ func (t *Theme) menu(frame Frame) (template.HTML, error) {
 }
 
 // Render writes the page of a view: a [Start], [List], [Build], [Note],
-// [Person], [Thing], [NextTime], [Tags] or [Found], or a pointer to one. The
-// error is about w, or about a view of another type; nothing has been written
-// then but what w took.
+// [Person], [Thing], [NextTime], [Tags], [Found], [Sheet], [TakeDown],
+// [Wardrobe] or [Tiles], or a pointer to one. The error is about w, or about a
+// view of another type; nothing has been written then but what w took.
 func (t *Theme) Render(w io.Writer, view any) error {
 	name, err := templateOf(view)
 	if err != nil {
@@ -105,11 +108,14 @@ func templateOf(view any) (string, error) {
 		return "tags.html", nil
 	case Found, *Found:
 		return "found.html", nil
+	case Sheet, *Sheet:
+		return "sheet.html", nil
+	case TakeDown, *TakeDown:
+		return "take_down.html", nil
+	case Wardrobe, *Wardrobe:
+		return "wardrobe.html", nil
+	case Tiles, *Tiles:
+		return "tiles.html", nil
 	}
 	return "", fmt.Errorf("no page is made from a %T", view)
-}
-
-// figured says whether a column holds figures, by the column's number.
-func figured(numeric []bool, column int) bool {
-	return column < len(numeric) && numeric[column]
 }

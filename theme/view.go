@@ -23,7 +23,7 @@ type Link struct {
 }
 
 // A Value is a quantity as it is shown, with the same in the other system of
-// units for the pointer to rest on.
+// units, which stands below it in small type.
 type Value struct {
 	Text  string
 	Other string
@@ -150,6 +150,7 @@ type Next struct {
 type Group struct {
 	Title Link
 	Next  []Next
+	More  Link // where there are more than are shown: "37 older ones"
 }
 
 // An Entry is a dated note in a list.
@@ -229,6 +230,7 @@ type CardGroup struct {
 // Build is the page of a build.
 type Build struct {
 	Frame
+	Sheets    []Link // to print: before a remake, take-down
 	Photo     *Photo
 	State     string
 	Facts     []Fact
@@ -236,6 +238,9 @@ type Build struct {
 	Dressing  []string // what it is worn over, in dressing order
 	FitNow    *FitTable
 	FitThen   *FitTable // on the day it was first finished
+	Tapes     []Tape    // of the fit today
+	Room      *Room     // what can be done about what is short
+	Time      []Change  // how the garment changed
 	Across    *FitGrid  // builds that it remakes, and that remake it or share its pattern
 	Ledger    *Ledger
 	Seams     *Table
@@ -293,6 +298,7 @@ type SessionTable struct {
 // Person is the page of a wearer.
 type Person struct {
 	Frame
+	Sheets    []Link // wardrobe, before a remake
 	Photo     *Photo
 	Facts     []Fact
 	Body      template.HTML
@@ -301,6 +307,8 @@ type Person struct {
 	FitThen   *FitGrid       // and on the day each was first finished
 	Sessions  []SessionTable // newest first
 	Changes   []Table        // of the body, one for each foundation, a column a session
+	Time      []Change       // how the body changed, drawn
+	Advances  []Advance      // by kind of garment
 	Builds    []Card
 	Next      []Next
 	Backlinks Backlinks
@@ -311,6 +319,8 @@ type Person struct {
 // What a kind has not is empty.
 type Thing struct {
 	Frame
+	Sheets    []Link    // of a pattern: before a remake
+	Advances  []Advance // of a pattern: the change to make next time, by wearer
 	Photos    []Photo
 	Facts     []Fact
 	Cautions  []string

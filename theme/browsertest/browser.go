@@ -153,6 +153,17 @@ func (b *Browser) Shot() []byte {
 	return shot
 }
 
+// Print returns the page as it is printed, as PDF, on a paper of this size unless
+// the page's style names its own.
+func (b *Browser) Print(paper chromedp.PaperSize) []byte {
+	b.t.Helper()
+	pdf, err := chromedp.Run(b.ctx, chromedp.PrintToPDF(chromedp.PDFPaper(paper), chromedp.PDFPreferCSSPageSize()))
+	if err != nil {
+		b.t.Fatalf("printing the page: %v", err)
+	}
+	return pdf
+}
+
 // Ask runs a script in the page, in spite of the page's own policy, and returns
 // its value, or what its promise comes to.
 func Ask[T any](b *Browser, script string) T {
