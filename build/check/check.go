@@ -61,6 +61,7 @@ func Rules() []Rule {
 		unknownSeam, seamTwice, unknownPiece, levelNotCrossed, noEffect, ledger,
 		missingPicture, badPicture, noAltText,
 		unlikelyMeasure, strangeLayer, datesOutOfOrder,
+		keepsTooMuch, caughtInACircle, unjoinedPiece, seamOfNoPiece,
 		remakesItself, uncorrectedPattern, noWearer,
 	}...)
 }
