@@ -2,6 +2,7 @@ package site
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 	"time"
 
@@ -20,7 +21,11 @@ func (b *book) build(r *journal.Build) any {
 		State:     string(stateOf(r)),
 		Facts:     d.buildFacts(r),
 		Body:      d.body(r),
+		Sheets:    []theme.Link{{Href: d.root + under(r, sheetName), Text: "Before a remake"}},
 		FitNow:    d.fitTable("Fit today", fits.now),
+		Tapes:     d.tapes(fits.now),
+		Room:      d.room(r, fits.plan),
+		Time:      d.garmentOverTime(r),
 		Across:    d.across(r),
 		Ledger:    d.ledger(fits.ledger, anywhere),
 		Seams:     d.seams(r.Seams),
@@ -33,6 +38,9 @@ func (b *book) build(r *journal.Build) any {
 		Photos:    d.photos(r),
 		Backlinks: d.backlinks(r),
 		Tags:      d.tagLinks(r.Tags),
+	}
+	if len(r.Seams) > 0 {
+		view.Sheets = append(view.Sheets, theme.Link{Href: d.root + under(r, takeDownName), Text: "Take-down"})
 	}
 	for _, layer := range r.Over {
 		view.Dressing = append(view.Dressing, layer.Text)
@@ -133,12 +141,7 @@ func audience(a journal.Audience) string {
 // across sets a build beside those that share a pattern with it and those that
 // it was remade from or into.
 func (d desk) across(r *journal.Build) *theme.FitGrid {
-	kin := []*journal.Build{}
-	for _, other := range d.Journal.Builds {
-		if other == r || d.related(r, other) {
-			kin = append(kin, other)
-		}
-	}
+	kin := d.kin(r)
 	if len(kin) < 2 {
 		return nil
 	}
@@ -146,19 +149,26 @@ func (d desk) across(r *journal.Build) *theme.FitGrid {
 		"Each on the day it was first finished, with the builds that share its pattern or were remade from one another.")
 }
 
-func (d desk) related(a, b *journal.Build) bool {
-	if d.Journal.Build(a.Remakes) == b || d.Journal.Build(b.Remakes) == a ||
-		d.Journal.Build(a.Reworks) == b || d.Journal.Build(b.Reworks) == a {
-		return true
+// kin returns a build with those that it was remade from or into, and those that
+// share a pattern with it, in the journal's order.
+func (d desk) kin(r *journal.Build) []*journal.Build {
+	related := map[journal.ID]bool{r.ID: true}
+	for _, ref := range []journal.Ref{r.Remakes, r.Reworks} {
+		if from := d.Journal.Build(ref); from != nil {
+			related[from.ID] = true
+		}
 	}
-	for _, p := range a.Pattern {
-		for _, q := range b.Pattern {
-			if pattern := d.Journal.Pattern(p); pattern != nil && pattern == d.Journal.Pattern(q) {
-				return true
+	for _, into := range d.buildsLinking(r.ID, "remakes", "reworks") {
+		related[into.ID] = true
+	}
+	for _, ref := range r.Pattern {
+		if p := d.Journal.Pattern(ref); p != nil {
+			for _, other := range d.buildsLinking(p.ID, "pattern") {
+				related[other.ID] = true
 			}
 		}
 	}
-	return false
+	return slices.DeleteFunc(slices.Clone(d.Journal.Builds), func(b *journal.Build) bool { return !related[b.ID] })
 }
 
 func (d desk) shelfLink(k journal.Kind) theme.Link {

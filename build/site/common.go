@@ -90,7 +90,7 @@ func stateOf(b *journal.Build) journal.State {
 func (d desk) next(lessons []lesson.Lesson) []theme.Next {
 	var out []theme.Next
 	for _, l := range lessons {
-		n := theme.Next{Text: l.Text}
+		n := theme.Next{Text: d.titled(l.From, l.Text)}
 		if l.Day != 0 {
 			n.Day = day(l.Day)
 		}
@@ -149,7 +149,7 @@ func (d desk) decisions(n *journal.Note, own bool) []theme.Decision {
 	}
 	for _, remark := range n.Text.Remarks {
 		if remark.Kind == prose.Decided && !own {
-			out = append(out, theme.Decision{Chose: remark.Text, From: theme.Link{Href: d.href(n, remark.Anchor), Text: day(n.Date)}})
+			out = append(out, theme.Decision{Chose: d.titled(n.ID, remark.Text), From: theme.Link{Href: d.href(n, remark.Anchor), Text: day(n.Date)}})
 		}
 	}
 	return out
@@ -164,12 +164,19 @@ func (d desk) entry(n *journal.Note, withBuild bool) theme.Entry {
 	return e
 }
 
-// opening returns how a record's text begins. Ties without words of their own
-// read as the titles of what they lead to.
+// opening returns how a record's text begins.
 func (d desk) opening(r journal.Record) string {
-	page := r.Head()
-	words := page.Text.Opening
-	for _, l := range page.Text.Links {
+	return d.titled(r.Head().ID, r.Head().Text.Opening)
+}
+
+// titled returns words of a record's text in which ties without words of their own
+// read as the titles of what they lead to.
+func (d desk) titled(id journal.ID, words string) string {
+	r, ok := d.Journal.Find(string(id))
+	if !ok {
+		return words
+	}
+	for _, l := range r.Head().Text.Links {
 		if l.Form != prose.Tie || l.Text != "" {
 			continue
 		}

@@ -241,6 +241,8 @@ func (b *book) recordOf(r fit.Reason) journal.Record {
 
 // fitGrid sets the fits of several garments side by side. Measures that none of
 // them has a verdict for are left out.
+// The day of each is left out where rests says it of all, and the wearer on the
+// wearer's own page.
 func (d desk) fitGrid(title string, tables []fit.Table, rests ...string) *theme.FitGrid {
 	grid := &theme.FitGrid{Title: title, Rests: rests}
 	var points []measure.Point
@@ -257,8 +259,18 @@ func (d desk) fitGrid(title string, tables []fit.Table, rests ...string) *theme.
 	for _, p := range points {
 		grid.Measures = append(grid.Measures, p.String())
 	}
+	oneDay := true
 	for _, t := range tables {
 		grid.Rows = append(grid.Rows, d.fitGridRow(t, points))
+		oneDay = oneDay && t.Day == tables[0].Day
+	}
+	for i := range grid.Rows {
+		if oneDay && len(rests) > 0 {
+			grid.Rows[i].Day = ""
+		}
+		if grid.Rows[i].Who.Href == "#" {
+			grid.Rows[i].Who = theme.Link{}
+		}
 	}
 	return grid
 }

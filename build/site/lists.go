@@ -6,6 +6,7 @@ import (
 	"maps"
 	"slices"
 	"strings"
+	"time"
 
 	"hussif/build/lesson"
 	"hussif/content/edtf"
@@ -70,12 +71,64 @@ func (d desk) groups(k journal.Kind) []theme.CardGroup {
 			return "Past"
 		}, "To come", "Past")
 	}
-	list := slices.Clone(j.Notes)
+	if len(j.Notes) > manyNotes {
+		return d.years()
+	}
+	return d.grouped(newestNotes(j.Notes), yearOf)
+}
+
+// manyNotes is how many notes make one list too long to look through: with more,
+// each year has a page of its own.
+const manyNotes = 300
+
+func newestNotes(notes []*journal.Note) []journal.Record {
+	list := records(notes)
 	slices.Reverse(list)
-	return d.grouped(records(list), func(r journal.Record) string {
-		year, _, _ := r.(*journal.Note).Date.Date()
-		return fmt.Sprint(year)
+	return list
+}
+
+func yearOf(r journal.Record) string {
+	year, _, _ := r.(*journal.Note).Date.Date()
+	return fmt.Sprint(year)
+}
+
+// notesByYear sorts the notes of a journal under the page of their year; nil where
+// one list holds them all.
+func (b *book) notesByYear() map[string][]*journal.Note {
+	if len(b.Journal.Notes) <= manyNotes {
+		return nil
+	}
+	years := make(map[string][]*journal.Note)
+	for _, n := range b.Journal.Notes {
+		years[yearOf(n)] = append(years[yearOf(n)], n)
+	}
+	return years
+}
+
+func yearPath(year string) string { return "notes/of-" + year + ".html" }
+
+// years lists the years that have a page of their own, the newest first.
+func (d desk) years() []theme.CardGroup {
+	years := d.notesByYear()
+	var group theme.CardGroup
+	for _, year := range slices.Backward(slices.Sorted(maps.Keys(years))) {
+		group.Cards = append(group.Cards, theme.Card{
+			Link:  theme.Link{Href: d.root + yearPath(year), Text: year},
+			Lines: []string{counted(len(years[year]), shelfOf(journal.KindNote))},
+		})
+	}
+	return []theme.CardGroup{group}
+}
+
+// notesOf is the page of one year's notes, by month.
+func (b *book) notesOf(year string, notes []*journal.Note) any {
+	d := b.at(yearPath(year))
+	view := theme.List{Frame: b.frame(d.path, "Notes of "+year, "", "notes", d.shelfLink(journal.KindNote))}
+	view.Groups = d.grouped(newestNotes(notes), func(r journal.Record) string {
+		_, month, _ := r.(*journal.Note).Date.Date()
+		return time.Month(month).String()
 	})
+	return view
 }
 
 // grouped makes a group for each heading, in the order given and then as they
@@ -193,13 +246,9 @@ func (b *book) nextTime() any {
 		if len(groups) == 0 {
 			return
 		}
-		section := theme.NextSection{Title: title, Anchor: anchor("section", title)}
+		section := theme.NextSection{Title: title, Anchor: slug(title)}
 		for _, g := range groups {
-			group := theme.Group{Title: theme.Link{Text: g.Name}, Next: d.next(g.Lessons)}
-			if r, ok := d.Journal.Find(string(g.ID)); ok {
-				group.Title = d.to(r)
-			}
-			section.Groups = append(section.Groups, group)
+			section.Groups = append(section.Groups, d.nextGroup(g, len(b.lessons.All) > manyLessons))
 		}
 		view.Sections = append(view.Sections, section)
 	}
@@ -209,6 +258,30 @@ func (b *book) nextTime() any {
 	add("By person", b.lessons.ByPerson())
 	add("By material", b.lessons.ByMaterial())
 	return view
+}
+
+// With more lessons than manyLessons the page of all of them shows fewOfGroup of
+// each group, and leads to the page that has the rest.
+const (
+	manyLessons = 500
+	fewOfGroup  = 10
+)
+
+func (d desk) nextGroup(g lesson.Group, many bool) theme.Group {
+	out := theme.Group{Title: theme.Link{Text: g.Name}}
+	if r, ok := d.Journal.Find(string(g.ID)); ok {
+		out.Title = d.to(r)
+	}
+	shown := g.Lessons
+	if rest := len(shown) - fewOfGroup; many && rest > 0 {
+		shown = shown[:fewOfGroup]
+		out.More = theme.Link{Text: fmt.Sprintf("%d older", rest), Note: "listed by `hussif next`"}
+		if out.Title.Href != "" {
+			out.More.Href, out.More.Note = out.Title.Href+"#section-next-time", ""
+		}
+	}
+	out.Next = d.next(shown)
+	return out
 }
 
 func (b *book) tags() any {

@@ -14,9 +14,15 @@ func (b *book) person(r *journal.Person) any {
 	d := b.at(pathOf(r.ID))
 	builds := b.madeFor(r)
 	view := theme.Person{
-		Frame:     b.frame(d.path, r.Title, "Wearer", "people", d.shelfLink(journal.KindPerson)),
-		Photo:     d.opener(r),
-		Body:      d.body(r),
+		Frame: b.frame(d.path, r.Title, "Wearer", "people", d.shelfLink(journal.KindPerson)),
+		Photo: d.opener(r),
+		Body:  d.body(r),
+		Sheets: []theme.Link{
+			{Href: d.root + under(r, "wardrobe"), Text: "Wardrobe: does it still fit"},
+			{Href: d.root + under(r, sheetName), Text: "Before a remake"},
+		},
+		Time:      d.bodyOverTime(r),
+		Advances:  d.garmentAdvances(r, builds),
 		Usual:     r.Usual,
 		Fit:       d.fitGrid("Fit today", b.now(builds), "Against the newest body measures over what each is worn with, as of "+day(b.Today)+"."),
 		FitThen:   d.fitGrid("Fit when first finished", b.then(builds)),
@@ -25,10 +31,7 @@ func (b *book) person(r *journal.Person) any {
 		Backlinks: d.backlinks(r),
 		Tags:      d.tagLinks(r.Tags),
 	}
-	var s sheet
-	s.say("May be seen by", audience(r.Share))
-	s.say("Shows of the fit", string(r.ShowsFit))
-	view.Facts = s
+	view.Facts = personFacts(r)
 	sessions := fit.Sessions(b.Journal, r)
 	for _, session := range slices.Backward(sessions) {
 		view.Sessions = append(view.Sessions, d.measuring(session))

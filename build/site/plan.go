@@ -8,6 +8,8 @@ import (
 	"hussif/build/fit"
 	"hussif/build/lesson"
 	"hussif/build/photo"
+	"hussif/build/room"
+	"hussif/build/wayin"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/source"
@@ -39,6 +41,7 @@ type book struct {
 // buildFit is how a build fits its wearer on the days that matter.
 type buildFit struct {
 	now    fit.Table
+	plan   *room.Plan // what can be done about what is short now; nil where nothing is
 	then   *fit.Table // when it was first finished, where that is known
 	ledger fit.Book
 }
@@ -59,6 +62,10 @@ func Plan(in Input) ([]Page, []source.Finding) {
 	for _, s := range shelves {
 		add(s.path(), func() any { return b.list(s) })
 	}
+	for year, notes := range b.notesByYear() {
+		add(yearPath(year), func() any { return b.notesOf(year, notes) })
+	}
+	b.addSheets(add)
 	var findings []source.Finding
 	taken := make(map[string]journal.Record)
 	for _, p := range pages {
@@ -75,6 +82,33 @@ func Plan(in Input) ([]Page, []source.Finding) {
 	}
 	slices.SortFunc(pages, func(a, b Page) int { return cmp.Compare(a.Path, b.Path) })
 	return pages, findings
+}
+
+// addSheets adds the pages that belong to the page of a record.
+func (b *book) addSheets(add func(path string, view func() any)) {
+	for _, r := range b.Journal.Builds {
+		add(under(r, sheetName), func() any { return b.buildSheet(r) })
+		if len(r.Seams) > 0 {
+			add(under(r, takeDownName), func() any { return b.takeDown(r) })
+		}
+		if plan := b.fits[r].plan; plan != nil && len(plan.Options) > 0 {
+			for _, c := range cutPanels(r, plan.Options[0]) {
+				if c.fault != nil {
+					continue
+				}
+				for _, paper := range papers() {
+					add(tilesPath(r, c.Seam, paper), func() any { return b.tiles(r, c, paper) })
+				}
+			}
+		}
+	}
+	for _, r := range b.Journal.Patterns {
+		add(under(r, sheetName), func() any { return b.patternSheet(r) })
+	}
+	for _, r := range b.Journal.People {
+		add(under(r, sheetName), func() any { return b.personSheet(r) })
+		add(under(r, "wardrobe"), func() any { return b.wardrobe(r) })
+	}
 }
 
 // samePage tells of a record whose page is taken, by another record or by a list.
@@ -96,8 +130,12 @@ func newBook(in Input) *book {
 		Input: in, lessons: lesson.Gather(in.Journal), moved: movedBy(in.Journal),
 		fits: make(map[*journal.Build]buildFit, len(in.Journal.Builds)),
 	}
+	rates := wayin.RatesOf(in.Journal)
 	for _, build := range in.Journal.Builds {
 		f := buildFit{now: fit.Of(in.Journal, build, in.Today), ledger: fit.Ledger(in.Journal, build)}
+		if plan := room.For(in.Journal, build, f.now, rates); len(plan.Needs) > 0 {
+			f.plan = &plan
+		}
 		if day, ok := fit.FirstFinish(build); ok {
 			then := fit.Of(in.Journal, build, day)
 			f.then = &then

@@ -37,24 +37,30 @@ func (b *book) buildsLinking(id journal.ID, fields ...string) []*journal.Build {
 func (b *book) pattern(r *journal.Pattern) any {
 	d := b.at(pathOf(r.ID))
 	view := d.thing(r)
-	var s sheet
-	s.say("Garment", r.Garment)
-	s.say("Era", r.Era.String())
-	s.say("From", r.From)
-	s.say("Size", r.Size)
-	s.link("After", d.refs(r.After)...)
-	view.Facts = s
+	view.Facts = d.patternFacts(r)
+	view.Sheets = []theme.Link{{Href: d.root + under(r, sheetName), Text: "Before a remake"}}
 	builds := b.buildsLinking(r.ID, "pattern")
 	view.Builds = d.cards(records(builds))
 	view.Fit = d.fitGrid("Across builds", b.then(builds), "Every build cut from this pattern, on the day it was first finished.")
 	view.FitNow = d.fitGrid("Fit today", b.now(builds), "As of "+day(b.Today)+".")
 	view.Changes = d.patternChanges(r, builds)
+	view.Advances = d.patternAdvances(r, builds)
 	for _, build := range builds {
 		for _, n := range build.Notes {
 			view.Decisions = append(view.Decisions, d.decisions(n, false)...)
 		}
 	}
 	return view
+}
+
+func (d desk) patternFacts(r *journal.Pattern) []theme.Fact {
+	var s sheet
+	s.say("Garment", r.Garment)
+	s.say("Era", r.Era.String())
+	s.say("From", r.From)
+	s.say("Size", r.Size)
+	s.link("After", d.refs(r.After)...)
+	return s
 }
 
 // patternChanges shows what was changed on a pattern, for good on its own page and

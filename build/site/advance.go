@@ -1,0 +1,106 @@
+package site
+
+import (
+	"hussif/build/across"
+	"hussif/content/journal"
+	"hussif/theme"
+)
+
+// advance shows what several builds teach about the next one; nil where they
+// teach nothing.
+func (d desk) advance(title string, s across.Sheet) *theme.Advance {
+	f := d.Journal.Settings.Format
+	out := &theme.Advance{Title: title}
+	for _, r := range s.Rows {
+		if len(r.Builds) == 0 {
+			continue
+		}
+		row := theme.AdvanceRow{Measure: r.Point.String(), Words: r.Words(f)}
+		if s.Pattern == "" {
+			row.Words = r.OffWords(f)
+		} else {
+			row.Pattern = d.length(r.Pattern.Median)
+			if !r.OneOnly() {
+				row.Spread = d.length(r.Pattern.Spread)
+			}
+		}
+		if r.Body.Read.Known() {
+			row.Body = d.bodyValue(r.Body)
+		}
+		if r.Wanted != nil && r.Wanted.Named {
+			row.Wanted = d.between(r.Wanted.Ease)
+		}
+		switch {
+		case r.Verdict == across.Add, r.Verdict == across.TakeOff, r.Verdict == across.Leave:
+			row.Change, row.Error = d.signed(r.Change), d.length(r.Error)
+		case s.Pattern == "" && r.Judged > 0:
+			row.Change, row.Error = d.signed(r.Off.Median), d.length(r.OffError)
+		}
+		for _, b := range r.Builds {
+			if build, ok := d.Journal.Find(string(b.Build)); ok {
+				l := d.to(build)
+				l.Note = day(b.Day)
+				row.Builds = append(row.Builds, l)
+			}
+		}
+		out.Rows = append(out.Rows, row)
+	}
+	for _, n := range s.NotCounted {
+		where := string(n.From.Record)
+		if r, ok := d.Journal.Find(where); ok {
+			where = r.Head().Title
+		}
+		out.Out = append(out.Out, where+": "+n.Words())
+	}
+	if len(out.Rows) == 0 {
+		return nil
+	}
+	out.Rests = []string{"As known on " + day(s.Day), "for wear over " + s.Over.String()}
+	return out
+}
+
+// patternAdvances shows what to change on a pattern for each wearer it was cut for.
+func (d desk) patternAdvances(p *journal.Pattern, builds []*journal.Build) []theme.Advance {
+	var out []theme.Advance
+	for _, wearer := range wearersOf(d.Journal, builds) {
+		if a := d.advance("For "+wearer.Title, across.Pattern(d.Journal, p, wearer, d.Today)); a != nil {
+			out = append(out, *a)
+		}
+	}
+	return out
+}
+
+func wearersOf(j *journal.Journal, builds []*journal.Build) []*journal.Person {
+	var out []*journal.Person
+	for _, p := range j.People {
+		for _, b := range builds {
+			if j.Person(b.For) == p {
+				out = append(out, p)
+				break
+			}
+		}
+	}
+	return out
+}
+
+// garmentAdvances shows for each kind of garment that a wearer has more than one
+// of how they came out.
+func (d desk) garmentAdvances(p *journal.Person, builds []*journal.Build) []theme.Advance {
+	count := make(map[string]int)
+	var kinds []string
+	for _, b := range builds {
+		if b.Garment == "" {
+			continue
+		}
+		if count[b.Garment]++; count[b.Garment] == 2 {
+			kinds = append(kinds, b.Garment)
+		}
+	}
+	var out []theme.Advance
+	for _, kind := range kinds {
+		if a := d.advance(sentence(kind), across.Garment(d.Journal, kind, p, d.Today)); a != nil {
+			out = append(out, *a)
+		}
+	}
+	return out
+}

@@ -1,0 +1,186 @@
+package site
+
+import (
+	"slices"
+	"strings"
+
+	"hussif/build/across"
+	"hussif/build/fit"
+	"hussif/build/wardrobe"
+	"hussif/content/journal"
+	"hussif/content/measure"
+	"hussif/theme"
+)
+
+const sheetName = "before-a-remake"
+
+// sheetOf returns what the before-a-remake sheets have in common.
+func (b *book) sheetOf(r journal.Record) (desk, theme.Sheet) {
+	page := r.Head()
+	d := b.at(under(r, sheetName))
+	s := shelfOf(page.Kind)
+	return d, theme.Sheet{
+		Frame: b.frame(d.path, page.Title, "Before a remake", s.Section, d.shelfLink(page.Kind), d.to(r)),
+		Of:    d.to(r),
+		Next:  d.next(b.lessons.For(page.ID)),
+	}
+}
+
+// buildSheet is all that the record knows of a build before it is made again.
+func (b *book) buildSheet(r *journal.Build) any {
+	d, view := b.sheetOf(r)
+	fits := b.fits[r]
+	view.Photo = d.face(r)
+	view.Facts = d.buildFacts(r)
+	view.Fit = d.fitTable("Fit today", fits.now)
+	view.Tapes = d.tapes(fits.now)
+	view.Room = d.room(r, fits.plan)
+	view.Ledger = d.ledger(fits.ledger, anywhere)
+	view.Seams, view.Closures, view.Pieces = d.seams(r.Seams), d.closures(r), d.pieces(r.Pieces)
+	view.Needs = d.needs(r.Needs)
+	view.Left = d.leftTable(r)
+	view.Hours = hoursByStage(r)
+	for _, f := range r.Features {
+		view.Features = append(view.Features, theme.Feature{What: f.What.Text, RestsOn: d.refs(f.RestsOn), Departs: f.Departs})
+	}
+	for _, n := range r.Notes {
+		view.Decisions = append(view.Decisions, d.decisions(n, false)...)
+	}
+	for _, ref := range r.Pattern {
+		if p := d.Journal.Pattern(ref); p != nil {
+			if a := d.advance(p.Title, across.Pattern(d.Journal, p, d.Journal.Person(r.For), d.Today)); a != nil {
+				view.Advances = append(view.Advances, *a)
+			}
+		}
+	}
+	for _, m := range fits.now.Missed {
+		view.ToDo = append(view.ToDo, m.Words())
+	}
+	if len(r.Seams) > 0 {
+		view.TakeDown = &theme.Link{Href: d.root + under(r, takeDownName), Text: "Take-down sheet"}
+	}
+	if len(r.Seams) == 0 {
+		view.Empty = append(view.Empty, "no seams are listed, so what they can give and what must be opened cannot be told: add `seams:` to the build")
+	}
+	if len(r.Pieces) == 0 {
+		view.Empty = append(view.Empty, "no pieces are listed, so what comes loose cannot be told: add `pieces:` to the build")
+	}
+	return view
+}
+
+// leftTable shows the pieces left over of a build's materials.
+func (d desk) leftTable(r *journal.Build) *theme.Table {
+	return d.materialTable(d.leftOvers(r), true)
+}
+
+// hoursByStage adds up what a build took by stage of the work, in the order of
+// the stages.
+func hoursByStage(r *journal.Build) []theme.Fact {
+	var s sheet
+	for _, stage := range append(slices.Clone(journal.Stages), "") {
+		sum := r.Notes[:0:0]
+		for _, n := range r.Notes {
+			if n.Stage == stage {
+				sum = append(sum, n)
+			}
+		}
+		of := journal.Build{Notes: sum}
+		name := sentence(string(stage))
+		if stage == "" {
+			name = "Other work"
+		}
+		s.say(name, hours(hoursOf(&of)))
+	}
+	s.say("In all", plannedAgainst(hours(hoursOf(r)), hours(r.Planned.Hours)))
+	return s
+}
+
+// patternSheet is all that the record knows of a pattern before it is cut again.
+func (b *book) patternSheet(r *journal.Pattern) any {
+	d, view := b.sheetOf(r)
+	builds := b.buildsLinking(r.ID, "pattern")
+	view.Facts = d.patternFacts(r)
+	view.Grid = d.fitGrid("Across builds", b.then(builds), "Every build cut from this pattern, on the day it was first finished.")
+	view.Advances = d.patternAdvances(r, builds)
+	view.Changes = d.patternChanges(r, builds)
+	for _, build := range builds {
+		for _, n := range build.Notes {
+			view.Decisions = append(view.Decisions, d.decisions(n, false)...)
+		}
+	}
+	if len(builds) == 0 {
+		view.Empty = append(view.Empty, "nothing was cut from it yet")
+	}
+	return view
+}
+
+// personSheet is all that the record knows of a wearer before something is made.
+func (b *book) personSheet(r *journal.Person) any {
+	d, view := b.sheetOf(r)
+	builds := b.madeFor(r)
+	var s sheet
+	s.say("Usual changes", strings.Join(r.Usual, "; "))
+	view.Facts = append(s, personFacts(r)...)
+	view.Grid = d.fitGrid("Fit today", b.now(builds), "As of "+day(b.Today)+".")
+	for _, g := range wardrobe.Of(b.Journal, r, b.Today).Garments {
+		view.Wardrobe = append(view.Wardrobe, d.answer(g))
+	}
+	var seen []measure.Foundation
+	for _, s := range slices.Backward(fit.Sessions(b.Journal, r)) {
+		if slices.ContainsFunc(seen, s.Over.Same) {
+			continue
+		}
+		seen = append(seen, s.Over)
+		view.Bodies = append(view.Bodies, d.measuring(s))
+	}
+	view.Advances = d.garmentAdvances(r, builds)
+	if len(seen) == 0 {
+		view.Empty = append(view.Empty, "nothing was measured yet: add `measured:` to the page of "+r.Title)
+	}
+	return view
+}
+
+func personFacts(r *journal.Person) []theme.Fact {
+	var s sheet
+	s.say("May be seen by", audience(r.Share))
+	s.say("Shows of the fit", string(r.ShowsFit))
+	return s
+}
+
+const takeDownName = "take-down"
+
+// takeDown is the sheet for opening a garment by the best plan.
+func (b *book) takeDown(r *journal.Build) any {
+	d := b.at(under(r, takeDownName))
+	view := theme.TakeDown{
+		Frame: b.frame(d.path, r.Title, "Take-down", "builds", d.shelfLink(journal.KindBuild), d.to(r)),
+		Of:    d.to(r),
+	}
+	plan := b.fits[r].plan
+	if plan == nil || len(plan.Options) == 0 {
+		view.Empty = "Nothing has to be opened by what the journal knows today. For the way in to any seam, ask `hussif takedown " + r.ID.Name() + " SEAM`."
+		if plan != nil {
+			view.Closures = d.moves(plan)
+		}
+		return view
+	}
+	best := plan.Options[0]
+	view.Why = planTitle(best)
+	view.Before = []string{
+		"photograph the inside and the outside, with a tape in the picture",
+		"mark what is listed here with thread, and write down which way round each piece goes",
+		"have thread, needles, a seam ripper and bags with labels at hand",
+	}
+	view.WayIn = d.wayIn(best.Way)
+	view.Mark = view.WayIn.Loose
+	view.Closures = d.moves(plan)
+	view.Gives = d.gives(best)
+	for k := range best.Panels {
+		view.Panels = append(view.Panels, d.panel(r, best, k, true))
+	}
+	view.Cautions = []string{
+		"Cut away from your hand and from the cloth; a seam ripper slips. Work in good light and rest your eyes.",
+		"Old stiffening may be wire, whalebone or something unknown; old dyes and dressings may be harmful. Wear gloves where in doubt and ask a conservator about anything old or of value.",
+	}
+	return view
+}
