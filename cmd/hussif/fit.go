@@ -21,8 +21,9 @@ func fitCommand(say *voice) *cobra.Command {
 		Short: "Say what fits, where it is short, and by how much",
 		Long: `fit compares what each garment measures with what its wearer measures over the
 same layers. A difference smaller than the error of measuring is not called a
-fault. With the name of a build it says all about that one; with the name of a
-person, about all that is made for them.`,
+fault. With the name of a build it says all about that one, with what its seams can
+still give and the plan of least work; with the name of a person, about all that
+is made for them.`,
 		Example: `  hussif fit
   hussif fit grey-jacket
   hussif fit ada --on 2026-03-01
@@ -50,6 +51,7 @@ person, about all that is made for them.`,
 			}
 			say.fit(w.journal, b, on.day)
 			if len(builds) == 1 {
+				say.plan(w.journal, fit.Of(w.journal, b, on.day), b)
 				say.ledger(w.journal, b)
 			}
 		}
@@ -185,6 +187,7 @@ type fitJSON struct {
 	Foundation []string   `json:"over"`
 	Rows       []rowJSON  `json:"rows"`
 	Missing    []string   `json:"missing,omitempty"`
+	Plan       *planJSON  `json:"plan,omitempty"` // for what is short
 }
 
 type rowJSON struct {
@@ -239,6 +242,7 @@ func (w *workroom) fitJSON(builds []*journal.Build, day edtf.Day) []fitJSON {
 		for _, m := range t.Missed {
 			j.Missing = append(j.Missing, m.Words())
 		}
+		j.Plan = planOf(w.journal, b, t)
 		out = append(out, j)
 	}
 	return out
