@@ -59,6 +59,9 @@ func (p *printer) links(list []Link) {
 // the web's leads nowhere, and what an address cannot hold is put in its place by
 // percent signs.
 func address(href string) string {
+	if plain(href) {
+		return href
+	}
 	u, err := url.Parse(href)
 	if err != nil {
 		return "#"
@@ -68,6 +71,18 @@ func address(href string) string {
 		return u.String()
 	}
 	return "#"
+}
+
+// plain reports whether an address is a path and an anchor of nothing but letters
+// of English, digits and the marks that need no thought; most are.
+func plain(href string) bool {
+	for i := range len(href) {
+		c := href[i]
+		if !isDigit(c) && !('a' <= c && c <= 'z') && !('A' <= c && c <= 'Z') && strings.IndexByte("-_./#", c) < 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // linkPart prints a link, or its words where it leads nowhere.
@@ -139,5 +154,75 @@ func rowsPart(t Table) template.HTML {
 		p.WriteString("</tr>")
 	}
 	p.WriteString("\n</tbody>\n")
+	return p.html()
+}
+
+// contentsPart prints links to the sections of a page; nothing where there are few.
+func contentsPart(sections []Link) template.HTML {
+	if len(sections) == 0 {
+		return ""
+	}
+	var p printer
+	p.WriteString("<nav class=\"contents\" aria-label=\"On this page\">\n<p>On this page</p>\n<ul>")
+	for _, l := range sections {
+		p.WriteString("\n<li>")
+		p.link(l)
+		p.WriteString("</li>")
+	}
+	p.WriteString("\n</ul>\n</nav>\n")
+	return p.html()
+}
+
+// backlinksPart prints the section of what links to a page; nothing where nothing
+// does.
+func backlinksPart(groups Backlinks) template.HTML {
+	if len(groups) == 0 {
+		return ""
+	}
+	var p printer
+	p.WriteString("<section id=\"section-linked-from\" class=\"section\">\n<h2>Linked from</h2>\n<div class=\"matter\">\n<dl class=\"facts\">")
+	for _, g := range groups {
+		p.WriteString("\n<div><dt>")
+		template.HTMLEscape(&p.Builder, []byte(g.How))
+		p.WriteString("</dt><dd>")
+		p.links(g.Links)
+		p.WriteString("</dd></div>")
+	}
+	p.WriteString("\n</dl>\n</div>\n</section>\n")
+	return p.html()
+}
+
+// nextPart prints a list of next-time notes.
+func nextPart(list []Next) template.HTML {
+	var p printer
+	p.WriteString(`<ul class="next">`)
+	for _, n := range list {
+		p.WriteString("\n<li")
+		if n.Anchor != "" {
+			p.WriteString(` id="`)
+			template.HTMLEscape(&p.Builder, []byte(n.Anchor))
+			p.WriteString(`"`)
+		}
+		p.WriteString(">\n<p class=\"say\">")
+		p.figures(n.Text)
+		p.WriteString("</p>\n<p class=\"whence\">")
+		if n.From.Text != "" {
+			p.WriteString("<span>")
+			p.link(n.From)
+			p.WriteString("</span>")
+		}
+		if n.Day != "" {
+			p.WriteString("<span>")
+			template.HTMLEscape(&p.Builder, []byte(n.Day))
+			p.WriteString("</span>")
+		}
+		if len(n.About) > 0 {
+			p.WriteString("<span>about ")
+			p.links(n.About)
+			p.WriteString("</span>")
+		}
+		p.WriteString("</p>\n</li>")
+	}
+	p.WriteString("\n</ul>\n")
 	return p.html()
 }

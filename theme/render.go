@@ -40,14 +40,17 @@ func New() (*Theme, error) {
 // parse reads the templates. Each is named for its file.
 func (t *Theme) parse() (err error) {
 	t.templates, err = template.New("").Funcs(template.FuncMap{
-		"figures": figures,
-		"link":    linkPart,
-		"links":   linksPart,
-		"facts":   factsPart,
-		"rows":    rowsPart,
-		"found":   func() string { return FoundPath },
-		"menu":    t.menu,
-		"places":  Menu,
+		"figures":   figures,
+		"link":      linkPart,
+		"links":     linksPart,
+		"facts":     factsPart,
+		"rows":      rowsPart,
+		"contents":  contentsPart,
+		"backlinks": backlinksPart,
+		"nexts":     nextPart,
+		"found":     func() string { return FoundPath },
+		"menu":      t.menu,
+		"places":    Menu,
 	}).ParseFS(files, "templates/*.html", "templates/parts/*.html")
 	return err
 }

@@ -12,7 +12,7 @@ import (
 
 func (b *book) person(r *journal.Person) any {
 	d := b.at(pathOf(r.ID))
-	builds := b.madeFor(r)
+	builds := b.madeFor[r]
 	view := theme.Person{
 		Frame: b.frame(d.path, r.Title, "Wearer", "people", d.shelfLink(journal.KindPerson)),
 		Photo: d.opener(r),
@@ -44,15 +44,18 @@ func (b *book) person(r *journal.Person) any {
 	return view
 }
 
-// madeFor returns a person's builds, those worked on most lately first.
-func (b *book) madeFor(p *journal.Person) []*journal.Build {
-	var builds []*journal.Build
-	for _, build := range b.Journal.Builds {
-		if b.Journal.Person(build.For) == p {
-			builds = append(builds, build)
+// madeForAll returns each person's builds, those worked on most lately first.
+func madeForAll(j *journal.Journal) map[*journal.Person][]*journal.Build {
+	made := make(map[*journal.Person][]*journal.Build)
+	for _, build := range j.Builds {
+		if p := j.Person(build.For); p != nil {
+			made[p] = append(made[p], build)
 		}
 	}
-	return newestFirst(builds)
+	for _, builds := range made {
+		newestFirst(builds)
+	}
+	return made
 }
 
 func newestFirst(builds []*journal.Build) []*journal.Build {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"time"
 
+	"hussif/build/across"
 	"hussif/build/fit"
 	"hussif/build/lesson"
 	"hussif/build/photo"
@@ -35,6 +36,8 @@ type book struct {
 	Input
 	lessons lesson.List
 	moved   map[*journal.Material][]movement // oldest first
+	madeFor map[*journal.Person][]*journal.Build
+	taught  map[cutFor]func() across.Sheet
 	fits    map[*journal.Build]buildFit
 }
 
@@ -127,7 +130,7 @@ func samePage(r, first journal.Record) source.Finding {
 
 func newBook(in Input) *book {
 	b := &book{
-		Input: in, lessons: lesson.Gather(in.Journal), moved: movedBy(in.Journal),
+		Input: in, lessons: lesson.Gather(in.Journal), moved: movedBy(in.Journal), madeFor: madeForAll(in.Journal), taught: lessonsOfPatterns(in),
 		fits: make(map[*journal.Build]buildFit, len(in.Journal.Builds)),
 	}
 	rates := wayin.RatesOf(in.Journal)

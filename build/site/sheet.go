@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"hussif/build/across"
 	"hussif/build/fit"
 	"hussif/build/wardrobe"
 	"hussif/content/journal"
@@ -48,7 +47,7 @@ func (b *book) buildSheet(r *journal.Build) any {
 	}
 	for _, ref := range r.Pattern {
 		if p := d.Journal.Pattern(ref); p != nil {
-			if a := d.advance(p.Title, across.Pattern(d.Journal, p, d.Journal.Person(r.For), d.Today)); a != nil {
+			if a := d.advance(p.Title, d.taught[cutFor{p, d.Journal.Person(r.For)}]()); a != nil {
 				view.Advances = append(view.Advances, *a)
 			}
 		}
@@ -117,7 +116,7 @@ func (b *book) patternSheet(r *journal.Pattern) any {
 // personSheet is all that the record knows of a wearer before something is made.
 func (b *book) personSheet(r *journal.Person) any {
 	d, view := b.sheetOf(r)
-	builds := b.madeFor(r)
+	builds := b.madeFor[r]
 	var s sheet
 	s.say("Usual changes", strings.Join(r.Usual, "; "))
 	view.Facts = append(s, personFacts(r)...)

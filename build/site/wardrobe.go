@@ -50,7 +50,7 @@ func (b *book) wardrobe(p *journal.Person) any {
 		}
 	}
 	for _, other := range b.Journal.People {
-		if other != p && len(b.madeFor(other)) > 0 {
+		if other != p && len(b.madeFor[other]) > 0 {
 			view.Others = append(view.Others, theme.Link{Href: d.root + under(other, "wardrobe"), Text: other.Title})
 		}
 	}

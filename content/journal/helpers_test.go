@@ -63,11 +63,13 @@ func lines(findings []source.Finding) []string {
 // record returns the record with an ID as one of its type.
 func record[T Record](t testing.TB, j *Journal, id ID) T {
 	t.Helper()
-	r, ok := j.byID[string(id)].(T)
-	if !ok {
-		t.Fatalf("no %T is called %q", r, id)
+	for _, r := range j.byID[string(id)] {
+		if r, ok := r.(T); ok {
+			return r
+		}
 	}
-	return r
+	t.Fatalf("no record of the wanted kind is called %q", id)
+	panic("unreached")
 }
 
 // values compares what was read without its places and what follows from it.

@@ -25,7 +25,7 @@ type Journal struct {
 	Files map[string]source.Entry // every file of the journal's folder by its path
 
 	records []Record            // by ID
-	byID    map[string]Record   // by ID in lower case
+	byID    map[string][]Record // by ID in lower case; one each, as called wants them
 	byName  map[string][]Record // by the last part of the ID in lower case
 	faulty  map[Record]bool
 	ties    map[ID][]Tie // by the record linked to
@@ -52,33 +52,45 @@ func (j *Journal) LinkedFrom(id ID) []Tie { return j.ties[id] }
 // last part of one where a single record has it. Where kinds are given only
 // records of those count.
 func (j *Journal) Find(to string, kinds ...Kind) (Record, bool) {
-	found := j.candidates(to, kinds)
-	if len(found) != 1 {
-		return nil, false
+	var found Record
+	for _, r := range j.called(to) {
+		switch {
+		case !isOf(r, kinds):
+		case found != nil:
+			return nil, false
+		default:
+			found = r
+		}
 	}
-	return found[0], true
+	return found, found != nil
 }
 
+// candidates returns all records of some kinds that a link could mean.
 func (j *Journal) candidates(to string, kinds []Kind) []Record {
-	key := strings.ToLower(strings.TrimSuffix(to, ".md"))
 	var found []Record
-	add := func(r Record) {
-		if len(kinds) == 0 || slices.Contains(kinds, r.Head().Kind) {
+	for _, r := range j.called(to) {
+		if isOf(r, kinds) {
 			found = append(found, r)
 		}
 	}
-	if r, ok := j.byID[key]; ok {
-		add(r)
-		return found
-	}
-	if r, ok := j.byID["builds/"+key]; ok && strings.Contains(key, "/") {
-		add(r)
-		return found
-	}
-	for _, r := range j.byName[key] {
-		add(r)
-	}
 	return found
+}
+
+func isOf(r Record, kinds []Kind) bool {
+	return len(kinds) == 0 || slices.Contains(kinds, r.Head().Kind)
+}
+
+// called returns the record of an ID, or else those whose IDs end so.
+func (j *Journal) called(to string) []Record {
+	key := strings.ToLower(strings.TrimSuffix(to, ".md"))
+	found := j.byID[key]
+	switch {
+	case len(found) > 0:
+		return found
+	case strings.Contains(key, "/"):
+		return j.byID["builds/"+key]
+	}
+	return j.byName[key]
 }
 
 // FileOf returns the record that a path written in one file means, as relative
@@ -86,11 +98,12 @@ func (j *Journal) candidates(to string, kinds []Kind) []Record {
 func (j *Journal) FileOf(from *source.File, to string) (Record, bool) {
 	name := path.Join(path.Dir(from.Name), to)
 	id, _ := placeInFolder(name)
-	r, ok := j.byID[strings.ToLower(string(id))]
-	if !ok || r.Head().File.Name != name {
-		return nil, false
+	for _, r := range j.byID[strings.ToLower(string(id))] {
+		if r.Head().File.Name == name {
+			return r, true
+		}
 	}
-	return r, true
+	return nil, false
 }
 
 // find returns what a reference means as a record of one type, or nil.
@@ -132,7 +145,7 @@ func Resolve(s *Settings, drafts []Draft, entries []source.Entry) (*Journal, []s
 	j := &Journal{
 		Settings: s,
 		Files:    make(map[string]source.Entry, len(entries)),
-		byID:     make(map[string]Record, len(drafts)),
+		byID:     make(map[string][]Record, len(drafts)),
 		byName:   make(map[string][]Record, len(drafts)),
 		faulty:   make(map[Record]bool),
 		ties:     make(map[ID][]Tie),
@@ -150,11 +163,11 @@ func Resolve(s *Settings, drafts []Draft, entries []source.Entry) (*Journal, []s
 		}
 		page := d.Record.Head()
 		key := strings.ToLower(string(page.ID))
-		if first, ok := j.byID[key]; ok {
-			findings = append(findings, twoOfOneName(page, first.Head()))
+		if first := j.byID[key]; len(first) > 0 {
+			findings = append(findings, twoOfOneName(page, first[0].Head()))
 			continue
 		}
-		j.byID[key] = d.Record
+		j.byID[key] = []Record{d.Record}
 		name := strings.ToLower(page.ID.Name())
 		j.byName[name] = append(j.byName[name], d.Record)
 		if d.Faulty {
@@ -211,8 +224,10 @@ func (j *Journal) giveNotes() {
 
 func (j *Journal) buildAround(id ID) *Build {
 	for dir := path.Dir(string(id)); dir != "." && dir != "/"; dir = path.Dir(dir) {
-		if b, ok := j.byID[strings.ToLower(dir)].(*Build); ok {
-			return b
+		for _, r := range j.byID[strings.ToLower(dir)] {
+			if b, ok := r.(*Build); ok {
+				return b
+			}
 		}
 	}
 	return nil
