@@ -201,7 +201,7 @@ func text(n *html.Node) string {
 	var b strings.Builder
 	for d := range n.Descendants() {
 		if d.Type == html.TextNode {
-			b.WriteString(d.Data)
+			b.WriteString(d.Data + " ")
 		}
 	}
 	return strings.Join(strings.Fields(b.String()), " ")
