@@ -2,6 +2,7 @@ package draw_test
 
 import (
 	"html/template"
+	"maps"
 	"math"
 	"testing"
 	"time"
@@ -161,5 +162,6 @@ func samples(t testing.TB) map[string]template.HTML {
 		}),
 		"series-empty": draw.DrawSeries(draw.Series{Words: words("s4", "Wrist", "Nothing is known."), Runs: []draw.Run{{Label: "body", Values: sizes(days, nan)}}}),
 	}
+	maps.Copy(all, scaleSamples())
 	return all
 }

@@ -81,7 +81,7 @@ func (p *pen) lettering(class, anchor string, x, y float64, words, more string) 
 // without its style sheet.
 func dashes(class string) string {
 	switch class {
-	case "seam-line", "under":
+	case "seam-line", "under", "era-edge":
 		return ` stroke-dasharray="5 3"`
 	case "level-line", "leader":
 		return ` stroke-dasharray="1 3"`
