@@ -3,6 +3,7 @@ package theme
 import (
 	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/chromedp/chromedp"
@@ -101,5 +102,32 @@ func TestFirstTabLeadsToTheSkipLink(t *testing.T) {
 	}
 	if width := browsertest.Ask[string](b, `getComputedStyle(document.activeElement).outlineWidth`); width != "2px" {
 		t.Errorf("the outline of what has the focus is %s wide", width)
+	}
+}
+
+// shapes lists each mark of a page with the shape that stands for it.
+const shapes = `[...new Set([...document.querySelectorAll("[data-mark]")].map(e => e.dataset.mark + " " + getComputedStyle(e, "::before").maskImage))]`
+
+// Marks of one kind are told apart without their colours.
+func TestMarksDifferInShape(t *testing.T) {
+	b := browsertest.Open(t)
+	dir := hang(t)
+	for name, want := range map[string]int{
+		"builds/striped-jacket/documentation.html": 9, // 7 of evidence, 2 outcomes
+		"decisions.html": 3,
+		"to-do.html":     4,
+	} {
+		b.Visit(browsertest.File(t, filepath.Join(dir, filepath.FromSlash(name))), 1280, false)
+		marks := map[string]string{} // by shape
+		for _, mark := range browsertest.Ask[[]string](b, shapes) {
+			word, shape, _ := strings.Cut(mark, " url(")
+			if other, ok := marks[shape]; ok || shape == "" {
+				t.Errorf("%s: %s and %s have the shape %.40q", name, word, other, shape)
+			}
+			marks[shape] = word
+		}
+		if len(marks) != want {
+			t.Errorf("%s has the marks %v, want %d", name, marks, want)
+		}
 	}
 }

@@ -65,6 +65,7 @@ func (b Build) Contents() []Link {
 		part("room", "Room and plan", b.Room),
 		part("fit-first-finished", "Fit when first finished", b.FitThen),
 		list("next-time", "Next time", b.Next),
+		list("carried", "Answered here", b.Carried),
 		list("dressing", "Dressing order", b.Dressing),
 		part("ledger", "Ledger", b.Ledger),
 		list("time", "Change over time", b.Time),
@@ -92,7 +93,9 @@ func (n Note) Contents() []Link {
 		list("faults", "Faults seen", n.Faults),
 		list("moves", "Wearing it", n.Moves),
 		list("decided", "Decided", n.Decisions),
+		list("turned-out", "How it turned out", n.TurnedOut),
 		list("next-time", "Next time", n.Next),
+		list("carried", "Answered here", n.Carried),
 		part("material", "Material", n.Material),
 		list("photos", "Photos", n.Photos),
 		list("linked-from", "Linked from", n.Backlinks),
@@ -106,7 +109,7 @@ func (p Person) Contents() []Link {
 		list("usual-changes", "Usual changes", p.Usual),
 		part("fit-today", "Fit today", p.Fit),
 		part("fit-first-finished", "Fit when first finished", p.FitThen),
-		list("advances", "To change next time", p.Advances),
+		list("advances", "How garments came out", p.Advances),
 		list("next-time", "Next time", p.Next),
 		list("builds", "Builds", p.Builds),
 		list("time", "Change over time", p.Time),
@@ -126,7 +129,9 @@ func (t Thing) Contents() []Link {
 		part("fit-today", "Fit today", t.FitNow),
 		list("advances", "To change next time", t.Advances),
 		list("next-time", "Next time", t.Next),
+		list("not-ready", "Not ready yet", t.NotReady),
 		list("dressing", "Dressing list", t.Dressing),
+		list("hands", "A second pair of hands", t.Hands),
 		part("movements", "Bought and used", t.Movements),
 		list("decided", "Decided", t.Decisions),
 		list("builds", "Builds", t.Builds),
@@ -201,4 +206,36 @@ func (w Wardrobe) Contents() []Link {
 		list("made", "On the day it was made", w.Alone()),
 		list("borrow", "To borrow", w.Borrow),
 	)...)
+}
+
+// Contents returns links to the sections of the page, nil where they are few.
+func (d Decisions) Contents() []Link {
+	headings := make([]heading, len(d.Sections))
+	for i, section := range d.Sections {
+		headings[i] = heading{section.Anchor, section.Title, true}
+	}
+	return contents(headings...)
+}
+
+// Contents returns links to the sections of the page, nil where they are few.
+func (d Documentation) Contents() []Link {
+	return contents(
+		body("about", "About", d.About),
+		list("claims", "Choices and their evidence", d.Claims),
+		list("decided", "Decided", d.Made),
+		list("methods", "Methods", d.Methods),
+		list("next-time", "Next time", d.NextTime),
+		list("sources", "Sources", d.Sources),
+		list("short-form", "Short form", d.Short),
+		list("not-known", "Not known", d.Empty),
+	)
+}
+
+// Contents returns links to the sections of the page, nil where they are few.
+func (t ToDo) Contents() []Link {
+	var headings []heading
+	for _, group := range t.Occasions() {
+		headings = append(headings, heading{group.Anchor, group.Title, true})
+	}
+	return contents(headings...)
 }

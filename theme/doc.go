@@ -3,8 +3,8 @@
 //
 // A view says everything in words that are ready to print; the templates add
 // nothing but order, headings and marks. Pages work from a disk as from a host:
-// all links are relative, there are no scripts, and each page's content security
-// policy lets it load nothing but the site's own style, fonts and pictures.
+// links within the site are relative, there are no scripts, and each page's content
+// security policy lets it load nothing but the site's own style, fonts and pictures.
 //
 // Identifiers that begin "section-" belong to the templates; those of headings
 // and notes come with the views and must not begin so.

@@ -14,7 +14,8 @@ import (
 // what they say and draw is part of every page.
 //
 //go:embed templates style fonts
-//go:embed contents.go embed.go figures.go menu.go parts.go prose.go render.go sheet.go view.go wardrobe.go
+//go:embed cards.go contents.go dossier.go embed.go figures.go frame.go jobs.go menu.go parts.go printer.go
+//go:embed prose.go proselink.go record.go render.go sheet.go verdicts.go view.go wardrobe.go
 //go:embed draw/*.css draw/*.go
 var files embed.FS
 
@@ -22,8 +23,8 @@ var files embed.FS
 // layers count.
 var sheets = [...]string{
 	"tokens", "base", "frame", "page",
-	"lists", "verdicts", "tables", "cards", "entries", "photos", "findings",
-	"sheets", "plans", "drawings", "wardrobe", "prose", "print", "paper",
+	"lists", "verdicts", "marks", "tables", "cards", "entries", "photos", "findings",
+	"sheets", "plans", "drawings", "wardrobe", "record", "prose", "print", "paper",
 }
 
 // An Asset is a file that every page of a site may ask for.

@@ -46,13 +46,14 @@ func fill(v reflect.Value, path string, say func(path string) string) {
 // unshown matches the fields that a page does not show while all others are
 // filled, with the reason why not.
 var unshown = regexp.MustCompile(`-Frame-Section$` + // compared only
-	`|^(List|NextTime)-Empty$` + // said where there is nothing
-	`|-(Facts|Faults|Needs|Closures|Hours)-\d-Value$` + // links are shown in its place
+	`|^(List|NextTime|Decisions|ToDo)-Empty$` + // said where there is nothing
+	`|-(Facts|Faults|Needs|Closures|Hours|Hands|Short)-\d-Value$` + // links are shown in its place
 	`|-(Bodies|Sessions)-\d-Table-Title$` + // a session has a title of its own
 	`|-Effects-\d-Links-` + // an effect is a figure
+	`|-Short-\d-Links-\d-(Href|Note)$` + // plain text, to be pasted
 	`|^Tiles-Paper$` + // the size of the printed pages
 	`|-Cells-\d-Delta-Text$` + // the verdict's words have it
-	`|-(OnTable|Wears|NotFit|Cards|Builds|Newest|Log|Wardrobe|Own|Made|Borrow)-\d-Photo-(Full|Caption|Piece)$`) // a small picture beside words
+	`|-((OnTable|Wears|NotFit|Cards|Builds|Newest|Log|Wardrobe|Own|Made|Borrow)-\d|Stopped)-Photo-(Full|Caption|Piece)$`) // a small picture beside words
 
 // No field of a view is forgotten by its template: what build/site fills in is
 // there to be read.

@@ -24,6 +24,7 @@ func start() *Start {
 			{Text: "Cut the sleeve 1 in wider before trusting the draft.", From: link("builds/striped-jacket/2026-02-14.html#next-1", "First fitting"), Day: "14 February 2026", About: []Link{{Href: "patterns/short-jacket-draft.html", Text: "Short jacket draft", Note: "pattern"}}},
 		},
 		NextAll: link("next-time.html", "All 12 next-time notes"),
+		ToDo:    link("to-do.html", "To do: what holds each up"),
 		Counts:  []Link{link("builds/index.html", "5 builds"), link("builds/index.html", "31 notes"), link("people/index.html", "2 wearers"), link("references/index.html", "12 references")},
 	}
 }
@@ -45,6 +46,14 @@ func buildList() *List {
 			{Title: "Waiting for repair", Cards: []Card{{Link: link("promenade-skirt/index.html", "Promenade skirt"), Kind: "skirt"}}},
 			{Title: "Lent", Cards: []Card{{Link: link("cap/index.html", "Cap"), Kind: "cap", State: "lent"}}},
 		},
+	}
+}
+
+func materialList() *List {
+	return &List{
+		Frame:  frame("materials/index.html", "Materials", "materials"),
+		Beside: []Link{{Href: "stash.html", Text: "The stash", Note: "what is on hand, and what is short"}},
+		Groups: []CardGroup{{Title: "Linen", Cards: []Card{{Link: link("striped-linen.html", "Striped linen"), Kind: "cloth", Lines: []string{"1/4 yd and 2 pieces on hand"}}}}},
 	}
 }
 
@@ -71,7 +80,8 @@ func stripedJacket() *Build {
 		Room:     room("build", "../../"),
 		Time:     changes("build"),
 		FitThen:  &FitTable{Title: "Fit on 2 March 2024", Rests: []string{"measured 20 February 2024 over shift and stays"}, Rows: []FitRow{bust}},
-		Next:     []Next{{Anchor: "next-1", Text: "Cut the sleeve 1 in wider before trusting the draft.", From: link("2026-02-14.html#next-1", "First fitting"), Day: "14 February 2026", About: []Link{{Href: "../../patterns/short-jacket-draft.html", Text: "Short jacket draft", Note: "pattern"}, {Text: "sleeve", Note: "garment"}}}, {Anchor: "next-2", Text: "Mark the waist on the lining before the stays come off; the tape slid by 3/4 in while I looked for a pin, and I only found out at the mock-up.", From: link("2026-01-31.html", "Mock-up"), Day: "31 January 2026"}},
+		Next:     []Next{{Anchor: "next-1", Text: "Cut the sleeve 1 in wider before trusting the draft.", From: link("2026-02-14.html#next-1", "First fitting"), Day: "14 February 2026", About: []Link{{Href: "../../patterns/short-jacket-draft.html", Text: "Short jacket draft", Note: "pattern"}, {Text: "sleeve", Note: "garment"}}}, {Anchor: "next-3", Text: "Pipe the armholes before the sleeves are set.", From: link("2026-02-21.html", "Armholes piped"), Day: "21 February 2026", State: "set aside:", Answer: Link{Href: "../promenade-coat/index.html", Text: "the coat has no piping", Note: "Promenade coat"}}, {Anchor: "next-2", Text: "Mark the waist on the lining before the stays come off; the tape slid by 3/4 in while I looked for a pin, and I only found out at the mock-up.", From: link("2026-01-31.html", "Mock-up"), Day: "31 January 2026"}},
+		Carried:  []Next{{Text: "Cut the back 1/2 in longer.", From: link("../first-jacket/2024-03-02.html#next-1", "First wearing"), Day: "2 March 2024", State: "carried into", Answer: Link{Href: "2026-01-03.html", Text: "3 January 2026"}}},
 		Dressing: []string{"shift", "stays", "petticoat", "petticoat", "jacket"},
 		Ledger: &Ledger{
 			Rows:   []LedgerRow{{Day: link("2026-02-14.html", "14 Feb 2026"), What: "sleeve seam let out from 5/8 to 1/4 in", Where: "armhole to elbow, both sleeves", Effects: []Fact{{Name: "upper arm girth", Value: "+3/4 in"}}, Because: "binds when the arm is raised"}, {Day: link("2026-02-01.html", "1 Feb 2026"), What: "taken in 1/4 in at the side seams", Where: "bust to waist", Effects: []Fact{{Name: "bust girth", Value: "−1 in"}, {Name: "natural waist girth", Value: "−1 in"}}, Because: "gaped at the front"}},
@@ -81,8 +91,8 @@ func stripedJacket() *Build {
 		Seams:     &Table{Heads: []string{"Seam", "How many", "At", "Allowance now", "Must stay", "Sewn", "Caught by"}, Numeric: []bool{false, true, false, true, true}, Rows: [][]Link{cells("side", "2", "bust girth", "1 in", "1/4 in", "backstitch, linen thread", "armhole, waist binding"), cells("sleeve", "2", "upper arm girth", "1/4 in", "1/4 in", "running stitch with a back stitch every third", "armhole")}},
 		Closures:  &Table{Heads: []string{"Closure", "Kind", "Overlap now", "Must stay", "Alone"}, Numeric: []bool{false, false, true, true}, Rows: [][]Link{cells("front", "pins", "1 in", "1/2 in", "yes")}},
 		Pieces:    &Table{Heads: []string{"Piece", "Cut", "Grain", "Marks"}, Numeric: []bool{false, true}, Rows: [][]Link{cells("sleeve", "2", "bias", "two notches to the back, thread cross on the right side"), cells("side front", "2", "straight", "")}},
-		Features:  []Feature{{What: "piped armhole", RestsOn: []Link{{Href: "../../references/sea-green-jacket.html", Text: "Sea-green jacket", Note: "1784"}}}, {What: "machine-woven stripe", Departs: "the width was what the budget allowed"}},
-		Decisions: []Decision{{Anchor: "decided-1", Question: "Keep the cuffs?", Chose: "plain wrist", InsteadOf: []string{"turned-back cuff", "ruffle"}, Because: "the left-over strip is on the straight grain and too narrow", RestsOn: []Link{link("../../references/sea-green-jacket.html", "Sea-green jacket")}, From: Link{Href: "2026-02-14.html", Text: "First fitting", Note: "14 February 2026"}}},
+		Features:  []Feature{{What: "piped armhole", Href: "../../evidence/piped-armhole.html", Mark: "supported", Words: "supported: 5 of 6 inside the era (44-97 %)", RestsOn: []Link{{Href: "../../references/sea-green-jacket.html", Text: "Sea-green jacket", Note: "1784"}}}, {What: "machine-woven stripe", Departs: "the width was what the budget allowed"}},
+		Decisions: []Decision{{Anchor: "decided-1", Question: "Keep the cuffs?", Chose: "plain wrist", InsteadOf: []string{"turned-back cuff", "ruffle"}, Because: "the left-over strip is on the straight grain and too narrow", RestsOn: []Link{link("../../references/sea-green-jacket.html", "Sea-green jacket")}, From: Link{Href: "2026-02-14.html", Text: "First fitting", Note: "14 February 2026"}, Outcome: outcomes("../../")[0]}},
 		Needs:     &Table{Heads: []string{"Material", "Needed", "On hand"}, Numeric: []bool{false, true, true}, Rows: [][]Link{{link("../../materials/striped-linen.html", "Striped linen"), {Text: "2 1/4 yd"}, {Text: "2 1/2 yd"}}, {link("../../materials/piping-cord.html", "Piping cord"), {Text: "4 yd"}, {Text: "1 yd", Note: "3 yd short"}}}},
 		Log:       []Entry{{Link: link("2026-02-14.html", "First fitting"), Day: "14 February 2026", Stage: "fitting", Hours: "3 h 30 min", Text: "Let the sleeve seam out from the armhole to the elbow.", Photo: &back}, {Link: link("2026-02-01.html", "Side seams"), Day: "1 February 2026", Stage: "sewing", Hours: "4 h"}, {Link: link("2026-01-03.html", "3 January 2026"), Day: "3 January 2026", Text: "Cut the lining today."}},
 		Hours:     "21 1/2 h so far: mock-up 5, cutting 3, sewing 10, fitting 3 1/2.",
@@ -139,7 +149,9 @@ func firstFitting() *Note {
 		Faults:    []Fact{{Name: "upper arm", Value: "binds when the arm is raised"}, {Name: "back neck", Value: "stands away by 3/8 in"}},
 		Moves:     []string{"can reach the top shelf", "cannot dress alone: the back lacing"},
 		Decisions: stripedJacket().Decisions,
+		TurnedOut: []Decision{{Question: "Close the front with pins or with hooks?", Chose: "pins", Outcome: outcomes("../../")[1]}},
 		Next:      stripedJacket().Next[1:],
+		Carried:   stripedJacket().Carried,
 		Material:  &Table{Heads: []string{"Material", "What", "Size", "Grain"}, Rows: [][]Link{cells("striped linen", "left over", "9 in x 31 in", "straight")}},
 		Photos:    []Photo{photo(at, 1, "Back view; the side seams hang straight", "Back after letting out"), photo(at, 2, "Sleeve", "")},
 		Earlier:   &Link{Href: "2026-02-01.html", Text: "Side seams", Note: "1 February 2026"},
@@ -204,6 +216,8 @@ func marketDay() *Thing {
 	f.Kind = "occasion"
 	return &Thing{
 		Frame: f, Facts: []Fact{{Name: "Day", Value: "9 March 2026, in 23 days"}},
+		NotReady: []string{"Striped linen jacket: waist short by 1 1/4 in, piping cord missing", "Quilted petticoat: the hem hangs loose"},
+		Hands:    []Fact{{Name: "Wren", Value: "the back lacing of the stays; the pins of the front below the waist"}, {Name: "Ottilie", Links: []Link{link("../builds/quilted-petticoat/index.html", "Quilted petticoat")}}},
 		Dressing: []CardGroup{{Title: "Wren", Cards: []Card{{Link: link("../builds/striped-jacket/index.html", "Striped linen jacket"), Kind: "jacket", Lines: []string{"over shift, stays, two petticoats"}, Fit: &Verdict{"short", "waist short by 1 1/4 in"}}}}, {Title: "Ottilie", Cards: buildList().Groups[1].Cards[:1]}},
 	}
 }

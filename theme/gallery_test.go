@@ -7,6 +7,7 @@ import (
 	"image"
 	"image/color"
 	"image/png"
+	"maps"
 	"os"
 	"path/filepath"
 	"strings"
@@ -24,7 +25,7 @@ var keep = flag.String("gallery", "", "folder to leave the gallery of sample pag
 // site: rich ones, bare ones, and ones with words too long for their place.
 func gallery() map[string]any {
 	longSheet, longTakeDown, longWardrobe := longSheets("long/sheet.html")
-	return map[string]any{
+	pages := map[string]any{
 		"index.html":                                   start(),
 		"builds/index.html":                            buildList(),
 		"builds/striped-jacket/index.html":             stripedJacket(),
@@ -60,13 +61,23 @@ func gallery() map[string]any {
 		"bare/tags.html":                               &Tags{Frame: frame("bare/tags.html", "Tags", "tags")},
 		"bare/found.html":                              &Found{Frame: frame("bare/found.html", "What the check found", "")},
 		"long/Überrockärmelaufschlagsknopfleiste.html": longWords(),
+		"decisions.html":                               decisionsPage(),
+		"evidence/index.html":                          evidencePage(),
+		"evidence/piped-armhole.html":                  pipedArmhole(),
+		"builds/striped-jacket/documentation.html":     dossier(),
+		"materials/stash.html":                         stashPage(),
+		"materials/index.html":                         materialList(),
+		"to-do.html":                                   toDoPage(),
 	}
+	maps.Copy(pages, bareRecord())
+	maps.Copy(pages, longRecord())
+	return pages
 }
 
 // frame is the frame of a page at a path.
 func frame(at, title, section string) Frame {
 	return Frame{
-		Site: "The Thimble Lane circle", Title: title, Section: section, Found: 3,
+		Site: "The Thimble Lane circle", Title: title, Section: section, Found: 3, Feed: true,
 		Root: strings.Repeat("../", strings.Count(at, "/")),
 	}
 }

@@ -1,5 +1,7 @@
 package theme
 
+import "slices"
+
 // A Place is an entry of the menu, on every page: the site must have a page there.
 type Place struct {
 	Section string // compared with [Frame.Section]
@@ -11,18 +13,35 @@ type Place struct {
 // folder. The foot of each page leads there when there is something to see.
 const FoundPath = "found.html"
 
-// Menu returns the entries of the menu in order.
-func Menu() []Place {
-	return []Place{
-		{"start", "index.html", "Start"},
-		{"builds", "builds/index.html", "Builds"},
-		{"people", "people/index.html", "People"},
-		{"patterns", "patterns/index.html", "Patterns"},
-		{"references", "references/index.html", "References"},
-		{"materials", "materials/index.html", "Materials"},
-		{"techniques", "techniques/index.html", "Techniques"},
-		{"occasions", "occasions/index.html", "Occasions"},
-		{"next time", "next-time.html", "Next time"},
-		{"tags", "tags.html", "Tags"},
+// FeedPath is where the feed of the notes lies, from the site's top folder. The
+// head of each page names it when there is one.
+const FeedPath = "notes.atom"
+
+// menuGroups are the entries of the menu: the work, what it is made from and after,
+// and what was learned by it. A narrow window shows a group to the line.
+func menuGroups() [][]Place {
+	return [][]Place{
+		{
+			{"start", "index.html", "Start"},
+			{"to do", "to-do.html", "To do"},
+			{"builds", "builds/index.html", "Builds"},
+			{"people", "people/index.html", "People"},
+			{"occasions", "occasions/index.html", "Occasions"},
+		},
+		{
+			{"patterns", "patterns/index.html", "Patterns"},
+			{"materials", "materials/index.html", "Materials"},
+			{"techniques", "techniques/index.html", "Techniques"},
+			{"references", "references/index.html", "References"},
+		},
+		{
+			{"next time", "next-time.html", "Next time"},
+			{"decisions", "decisions.html", "Decisions"},
+			{"evidence", "evidence/index.html", "Evidence"},
+			{"tags", "tags.html", "Tags"},
+		},
 	}
 }
+
+// Menu returns the entries of the menu in order.
+func Menu() []Place { return slices.Concat(menuGroups()...) }

@@ -1,114 +1,14 @@
 package theme
 
-import (
-	"html/template"
-	"net/url"
-	"strings"
-)
-
-// The parts below stand on a page by the hundred. They are printed here and not
-// by a template, which takes some ten times as long over each.
-
-// A printer builds HTML from text, which it escapes, and from marks of its own.
-type printer struct{ strings.Builder }
-
-func (p *printer) html() template.HTML { return template.HTML(p.String()) }
-
-// figures prints text with its fractions marked.
-func (p *printer) figures(text string) {
-	if strings.Contains(text, "/") {
-		p.WriteString(string(figures(text)))
-		return
-	}
-	template.HTMLEscape(&p.Builder, []byte(text))
-}
-
-// aside prints a note in small type after something else; nothing for "".
-func (p *printer) aside(note string) {
-	if note == "" {
-		return
-	}
-	p.WriteString(` <small class="aside">`)
-	p.figures(note)
-	p.WriteString(`</small>`)
-}
-
-func (p *printer) link(l Link) {
-	if l.Href != "" {
-		p.WriteString(`<a href="`)
-		template.HTMLEscape(&p.Builder, []byte(address(l.Href)))
-		p.WriteString(`">`)
-	}
-	p.figures(l.Text)
-	if l.Href != "" {
-		p.WriteString(`</a>`)
-	}
-	p.aside(l.Note)
-}
-
-func (p *printer) links(list []Link) {
-	for i, l := range list {
-		if i > 0 {
-			p.WriteString(", ")
-		}
-		p.link(l)
-	}
-}
-
-// address returns an address as it may stand in a page: one of another scheme than
-// the web's leads nowhere, and what an address cannot hold is put in its place by
-// percent signs.
-func address(href string) string {
-	if plain(href) {
-		return href
-	}
-	u, err := url.Parse(href)
-	if err != nil {
-		return "#"
-	}
-	switch u.Scheme {
-	case "", "http", "https", "mailto":
-		return u.String()
-	}
-	return "#"
-}
-
-// plain reports whether an address is a path and an anchor of nothing but letters
-// of English, digits and the marks that need no thought; most are.
-func plain(href string) bool {
-	for i := range len(href) {
-		c := href[i]
-		if !isDigit(c) && !('a' <= c && c <= 'z') && !('A' <= c && c <= 'Z') && strings.IndexByte("-_./#", c) < 0 {
-			return false
-		}
-	}
-	return true
-}
-
-// linkPart prints a link, or its words where it leads nowhere.
-func linkPart(l Link) template.HTML {
-	var p printer
-	p.link(l)
-	return p.html()
-}
-
-// linksPart prints links with commas between them.
-func linksPart(list []Link) template.HTML {
-	var p printer
-	p.links(list)
-	return p.html()
-}
-
-// factsPart prints the facts of a page; nothing where there are none.
-func factsPart(facts []Fact) template.HTML {
+// facts prints the facts of a page; nothing where there are none.
+func (p *printer) facts(facts []Fact) {
 	if len(facts) == 0 {
-		return ""
+		return
 	}
-	var p printer
 	p.WriteString("<dl class=\"facts\">")
 	for _, f := range facts {
 		p.WriteString("\n<div><dt>")
-		template.HTMLEscape(&p.Builder, []byte(f.Name))
+		p.text(f.Name)
 		p.WriteString("</dt><dd>")
 		if len(f.Links) > 0 {
 			p.links(f.Links)
@@ -118,13 +18,11 @@ func factsPart(facts []Fact) template.HTML {
 		p.WriteString("</dd></div>")
 	}
 	p.WriteString("\n</dl>\n")
-	return p.html()
 }
 
-// rowsPart prints the head and the rows of a table. The first cell of a row is its
+// rows prints the head and the rows of a table. The first cell of a row is its
 // heading.
-func rowsPart(t Table) template.HTML {
-	var p printer
+func (p *printer) rows(t Table) {
 	class := func(column int) string {
 		if column < len(t.Numeric) && t.Numeric[column] {
 			return ` class="figure"`
@@ -134,7 +32,7 @@ func rowsPart(t Table) template.HTML {
 	p.WriteString("<thead>\n<tr>")
 	for i, head := range t.Heads {
 		p.WriteString(`<th scope="col"` + class(i) + ">")
-		template.HTMLEscape(&p.Builder, []byte(head))
+		p.text(head)
 		p.WriteString("</th>")
 	}
 	p.WriteString("</tr>\n</thead>\n<tbody>")
@@ -154,15 +52,13 @@ func rowsPart(t Table) template.HTML {
 		p.WriteString("</tr>")
 	}
 	p.WriteString("\n</tbody>\n")
-	return p.html()
 }
 
-// contentsPart prints links to the sections of a page; nothing where there are few.
-func contentsPart(sections []Link) template.HTML {
+// contents prints links to the sections of a page; nothing where there are few.
+func (p *printer) contents(sections []Link) {
 	if len(sections) == 0 {
-		return ""
+		return
 	}
-	var p printer
 	p.WriteString("<nav class=\"contents\" aria-label=\"On this page\">\n<p>On this page</p>\n<ul>")
 	for _, l := range sections {
 		p.WriteString("\n<li>")
@@ -170,52 +66,49 @@ func contentsPart(sections []Link) template.HTML {
 		p.WriteString("</li>")
 	}
 	p.WriteString("\n</ul>\n</nav>\n")
-	return p.html()
 }
 
-// backlinksPart prints the section of what links to a page; nothing where nothing
+// backlinks prints the section of what links to a page; nothing where nothing
 // does.
-func backlinksPart(groups Backlinks) template.HTML {
+func (p *printer) backlinks(groups Backlinks) {
 	if len(groups) == 0 {
-		return ""
+		return
 	}
-	var p printer
 	p.WriteString("<section id=\"section-linked-from\" class=\"section\">\n<h2>Linked from</h2>\n<div class=\"matter\">\n<dl class=\"facts\">")
 	for _, g := range groups {
 		p.WriteString("\n<div><dt>")
-		template.HTMLEscape(&p.Builder, []byte(g.How))
+		p.text(g.How)
 		p.WriteString("</dt><dd>")
 		p.links(g.Links)
 		p.WriteString("</dd></div>")
 	}
 	p.WriteString("\n</dl>\n</div>\n</section>\n")
-	return p.html()
 }
 
-// nextPart prints a list of next-time notes.
-func nextPart(list []Next) template.HTML {
-	var p printer
+// nexts prints a list of next-time notes.
+func (p *printer) nexts(list []Next) {
 	p.WriteString(`<ul class="next">`)
 	for _, n := range list {
 		p.WriteString("\n<li")
-		if n.Anchor != "" {
-			p.WriteString(` id="`)
-			template.HTMLEscape(&p.Builder, []byte(n.Anchor))
-			p.WriteString(`"`)
+		if n.State != "" {
+			p.WriteString(` class="answered"`)
 		}
+		p.attr("id", n.Anchor)
 		p.WriteString(">\n<p class=\"say\">")
 		p.figures(n.Text)
 		p.WriteString("</p>\n<p class=\"whence\">")
+		if n.State != "" {
+			p.WriteString(`<span class="fate">`)
+			p.figures(n.State + " ")
+			p.link(n.Answer)
+			p.WriteString("</span>")
+		}
 		if n.From.Text != "" {
 			p.WriteString("<span>")
 			p.link(n.From)
 			p.WriteString("</span>")
 		}
-		if n.Day != "" {
-			p.WriteString("<span>")
-			template.HTMLEscape(&p.Builder, []byte(n.Day))
-			p.WriteString("</span>")
-		}
+		p.within("<span>", n.Day, "</span>")
 		if len(n.About) > 0 {
 			p.WriteString("<span>about ")
 			p.links(n.About)
@@ -224,5 +117,56 @@ func nextPart(list []Next) template.HTML {
 		p.WriteString("</p>\n</li>")
 	}
 	p.WriteString("\n</ul>\n")
-	return p.html()
+}
+
+// decisions prints a list of settled questions.
+func (p *printer) decisions(list []Decision) {
+	p.WriteString(`<ul class="decisions">`)
+	for _, d := range list {
+		p.WriteString("\n<li")
+		p.attr("id", d.Anchor)
+		p.WriteString(">\n<p class=\"question\">")
+		p.text(d.Question)
+		p.WriteString("</p>\n<dl>\n")
+		p.figured(`<div><dt>Chose</dt><dd class="chose">`, d.Chose, "</dd></div>\n")
+		if len(d.InsteadOf) > 0 {
+			p.WriteString("<div><dt>Instead of</dt><dd>")
+			for i, other := range d.InsteadOf {
+				if i > 0 {
+					p.WriteString("; ")
+				}
+				p.figures(other)
+			}
+			p.WriteString("</dd></div>\n")
+		}
+		p.figured("<div><dt>Because</dt><dd>", d.Because, "</dd></div>\n")
+		if len(d.RestsOn) > 0 {
+			p.WriteString("<div><dt>Rests on</dt><dd>")
+			p.links(d.RestsOn)
+			p.WriteString("</dd></div>\n")
+		}
+		if d.Outcome != nil {
+			p.WriteString("<div><dt>Turned out</dt><dd>")
+			p.outcome(d.Outcome)
+			p.WriteString("</dd></div>\n")
+		}
+		if d.From.Text != "" {
+			p.WriteString("<div><dt>Written</dt><dd>")
+			p.link(d.From)
+			p.WriteString("</dd></div>\n")
+		}
+		p.WriteString("</dl>\n</li>")
+	}
+	p.WriteString("\n</ul>\n")
+}
+
+// outcome prints how a decision turned out.
+func (p *printer) outcome(o *Outcome) {
+	p.template("mark.html", o)
+	p.figured(": ", o.Because, "")
+	if o.From.Text != "" {
+		p.WriteString(` <span class="aside">`)
+		p.link(o.From)
+		p.WriteString("</span>")
+	}
 }

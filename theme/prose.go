@@ -2,7 +2,6 @@ package theme
 
 import (
 	"bytes"
-	"cmp"
 	"fmt"
 	"html/template"
 	"strings"
@@ -17,27 +16,42 @@ import (
 	"hussif/content/prose"
 )
 
-// A Linker knows where the pages and pictures of the site are. Addresses it
-// returns are printed as they are, but for the escapes of HTML.
-type Linker interface {
-	// Tie returns the address of a tie or a relative link, and words for one to
-	// which its maker gave none. It is asked for the values of a remark's tail
-	// too, as ties. Where there is no such page, ok is false.
-	Tie(prose.Link) (href, text string, ok bool)
+// A Body is a note's body that has been printed but for its links and pictures,
+// for which other notes must be known. It holds no part of the tree.
+type Body struct {
+	html string
+	gaps []gap
+}
 
-	// Picture returns the picture of the site made from one of the journal.
-	Picture(prose.Picture) (Photo, bool)
+// A gap is where a link or a picture begins or ends, and what prints that.
+type gap struct {
+	at   int // in the HTML
+	fill func(*linkWriter)
 }
 
 // Prose prints a tree of [prose.Tree]; src is the text of its body. Headings
 // come out one level lower, since the page's title is the first. Raw HTML is
 // shown as typed, without its comments.
-func Prose(tree ast.Node, src []byte, l Linker) (template.HTML, error) {
-	p := &proseWriter{linker: l}
-	if err := proseRenderer.Render(p, src, tree); err != nil {
-		return "", fmt.Errorf("printing a note's body: %w", err)
+func Prose(tree ast.Node, src []byte) (Body, error) {
+	var p proseWriter
+	if err := proseRenderer.Render(&p, src, tree); err != nil {
+		return Body{}, fmt.Errorf("printing a note's body: %w", err)
 	}
-	return template.HTML(p.String()), nil
+	return Body{p.String(), p.gaps}, nil
+}
+
+// With returns a body with its links and pictures.
+func (b Body) With(l Linker) template.HTML {
+	w := linkWriter{linker: l}
+	w.Grow(len(b.html) + len(b.html)/4)
+	done := 0
+	for _, gap := range b.gaps {
+		w.WriteString(b.html[done:gap.at])
+		gap.fill(&w)
+		done = gap.at
+	}
+	w.WriteString(b.html[done:])
+	return template.HTML(w.String())
 }
 
 // proseRenderer holds no state of a single body, which is all in the writer, and
@@ -52,29 +66,19 @@ var proseRenderer = renderer.NewRenderer(renderer.WithNodeRenderers(
 
 // A proseWriter is one body while it is printed.
 type proseWriter struct {
-	bytes.Buffer
-	linker  Linker
-	tables  int    // so far
-	linkEnd string // the tag that ends the link we are in
+	hypertext
+	tables int // so far
+	gaps   []gap
 }
+
+// later leaves what depends on other notes to when they are known.
+func (p *proseWriter) later(fill func(*linkWriter)) { p.gaps = append(p.gaps, gap{p.Len(), fill}) }
 
 // Buffered implements [util.BufWriter].
 func (*proseWriter) Buffered() int { return 0 }
 
 // Flush implements [util.BufWriter].
 func (*proseWriter) Flush() error { return nil }
-
-func (p *proseWriter) escaped(s string) { template.HTMLEscape(p, []byte(s)) }
-
-// attr writes an attribute, or nothing where it has no value.
-func (p *proseWriter) attr(name, value string) {
-	if value == "" {
-		return
-	}
-	p.WriteString(" " + name + `="`)
-	p.escaped(value)
-	p.WriteByte('"')
-}
 
 type prosePrinter struct{}
 
@@ -196,111 +200,6 @@ func printBacklink(p *proseWriter, _ []byte, n ast.Node, entering bool) ast.Walk
 	return ast.WalkContinue
 }
 
-func printLink(p *proseWriter, _ []byte, n ast.Node, entering bool) ast.WalkStatus {
-	if !entering {
-		p.endLink()
-		return ast.WalkContinue
-	}
-	link := n.(*prose.LinkNode).Link
-	words := cmp.Or(link.Text, link.To, link.Anchor)
-	switch link.Form {
-	case prose.Tie, prose.Relative:
-		href, title, ok := p.linker.Tie(link)
-		if link.Text == "" {
-			words = cmp.Or(title, words)
-		}
-		if !ok {
-			p.WriteString(`<span class="broken">`)
-			p.linkEnd = "</span>"
-			break
-		}
-		p.startLink(href, link.Title, "")
-	case prose.Outside:
-		p.startOutside(link.To, link.Title)
-	}
-	if !n.HasChildren() {
-		p.escaped(words)
-	}
-	return ast.WalkContinue
-}
-
-func (p *proseWriter) startLink(href, title, rel string) {
-	p.WriteString(`<a href="`)
-	p.escaped(href)
-	p.WriteByte('"')
-	p.attr("title", title)
-	p.attr("rel", rel)
-	p.WriteByte('>')
-	p.linkEnd = "</a>"
-}
-
-func (p *proseWriter) startOutside(address, title string) {
-	p.startLink(string(util.URLEscape([]byte(address), false)), title, "noreferrer noopener")
-}
-
-func (p *proseWriter) endLink() {
-	p.WriteString(p.linkEnd)
-	p.linkEnd = ""
-}
-
-// printPicture prints a picture of the journal inside a link to its full size. One
-// from elsewhere is never loaded: a link to it stands in its place.
-func printPicture(p *proseWriter, _ []byte, n ast.Node, entering bool) ast.WalkStatus {
-	if !entering {
-		return ast.WalkContinue
-	}
-	picture := n.(*prose.PictureNode).Picture
-	words := cmp.Or(picture.Alt, picture.To)
-	linked := p.linkEnd == "</a>" // links do not nest
-	switch picture.Form {
-	case prose.Relative:
-		if photo, ok := p.linker.Picture(picture); ok {
-			p.photo(photo, linked)
-			break
-		}
-		p.WriteString(`<span class="broken">`)
-		p.escaped(words)
-		p.WriteString("</span>")
-	case prose.Outside:
-		if linked {
-			p.escaped(words)
-			break
-		}
-		p.startOutside(picture.To, picture.Title)
-		p.escaped(words)
-		p.endLink()
-	default:
-		p.escaped(words)
-	}
-	return ast.WalkContinue
-}
-
-func (p *proseWriter) photo(photo Photo, linked bool) {
-	if linked = linked || photo.Full == ""; !linked {
-		p.WriteString("<a")
-		p.attr("href", photo.Full)
-		if photo.Alt == "" {
-			p.attr("aria-label", "the picture in full")
-		}
-		p.WriteByte('>')
-	}
-	p.WriteString("<img")
-	p.attr("src", photo.Src)
-	p.attr("srcset", photo.Srcset)
-	p.attr("sizes", photo.Sizes)
-	if photo.Width > 0 && photo.Height > 0 {
-		fmt.Fprintf(p, ` width="%d" height="%d"`, photo.Width, photo.Height)
-	}
-	p.WriteString(` alt="`) // also where it is empty: the picture says nothing then
-	p.escaped(photo.Alt)
-	p.WriteByte('"')
-	p.attr("title", photo.Title)
-	p.WriteString(` loading="lazy" decoding="async">`)
-	if !linked {
-		p.WriteString("</a>")
-	}
-}
-
 // printItem lets a list item that is a remark from end to end carry the remark's
 // class and anchor itself.
 func printItem(p *proseWriter, _ []byte, n ast.Node, entering bool) ast.WalkStatus {
@@ -332,7 +231,9 @@ func (p *proseWriter) remarkAttrs(r prose.Remark) {
 func printRemark(p *proseWriter, _ []byte, n ast.Node, entering bool) ast.WalkStatus {
 	node := n.(*prose.RemarkNode)
 	if !entering {
-		p.about(node.Remark.About)
+		if about := node.Remark.About; len(about) > 0 {
+			p.later(func(w *linkWriter) { w.about(about) })
+		}
 		if !isItem(node) {
 			p.WriteString("</aside>\n")
 		}
@@ -352,34 +253,6 @@ func printRemark(p *proseWriter, _ []byte, n ast.Node, entering bool) ast.WalkSt
 	}[node.Remark.Kind])
 	p.WriteString("</strong> ")
 	return ast.WalkContinue
-}
-
-// about prints what a remark is about, a word for each kind of thing before its
-// values.
-func (p *proseWriter) about(all []prose.About) {
-	if len(all) == 0 {
-		return
-	}
-	p.WriteString(`<p class="about">`)
-	for i, a := range all {
-		switch {
-		case i > 0 && a.Key == all[i-1].Key:
-			p.WriteString(", ")
-		case i > 0:
-			p.WriteString("; ")
-			fallthrough
-		default:
-			p.WriteString(a.Key + ": ")
-		}
-		// Not every value has a page: a kind of garment need not.
-		href, title, ok := p.linker.Tie(prose.Link{To: a.Value, Form: prose.Tie, Span: a.Span})
-		if ok {
-			p.startLink(href, "", "")
-		}
-		p.escaped(cmp.Or(title, a.Value))
-		p.endLink()
-	}
-	p.WriteString("</p>\n")
 }
 
 // printBox prints the box of a task, but for a remark's, which stands before the

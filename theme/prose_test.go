@@ -52,15 +52,15 @@ func (testLinker) Picture(p prose.Picture) (Photo, bool) {
 	}, true
 }
 
-func printed(t testing.TB, body string) string {
+func printed(t testing.TB, text string) string {
 	t.Helper()
-	f := &source.File{Name: "a.md", Data: []byte("---\n---\n" + body)}
+	f := &source.File{Name: "a.md", Data: []byte("---\n---\n" + text)}
 	span := f.Span(8, len(f.Data))
-	out, err := Prose(prose.Tree(f, span, prose.Start{}), f.Data[span.Start:span.End], testLinker{})
+	body, err := Prose(prose.Tree(f, span, prose.Start{}), f.Data[span.Start:span.End])
 	if err != nil {
 		t.Fatal(err)
 	}
-	return string(out)
+	return string(body.With(testLinker{}))
 }
 
 func TestProse(t *testing.T) {
@@ -82,11 +82,11 @@ func TestProse(t *testing.T) {
 		{"picture from elsewhere", "![a](https://example.org/c.jpg)", `<p><a href="https://example.org/c.jpg" rel="noreferrer noopener">a</a></p>`},
 		{"picture from elsewhere in a link", "[![a](https://example.org/c.jpg)](b.md)", `<p><a href="to/b.md">a</a></p>`},
 		{"refused picture", "![a](data:image/png;base64,AA)", `<p>a</p>`},
-		{"remark", "Next time: a (pattern: b, no-c; garment: no-d)", `<aside role="note" class="remark next-time" id="next-1"><strong class="label">Next time</strong> <p>a</p> <p class="about">pattern: <a href="to/b">Title of b</a>, no-c; garment: no-d</p> </aside>`},
-		{"remarks on two lines", "a\nDecided: b\nPrivate: c", `<p>a</p> <aside role="note" class="remark decided" id="decided-1"><strong class="label">Decided</strong> <p>b</p> </aside> <aside role="note" class="remark private"><strong class="label">Private</strong> <p>c</p> </aside>`},
-		{"item that is a remark", "- Next time: a\n  - b\n- c", `<ul> <li class="remark next-time" id="next-1"><strong class="label">Next time</strong> a <ul> <li>b</li> </ul> </li> <li>c</li> </ul>`},
-		{"item of two remarks", "- Next time: a\n  Next time: b", `<ul> <li><aside role="note" class="remark next-time" id="next-1"><strong class="label">Next time</strong> a</aside> <aside role="note" class="remark next-time" id="next-2"><strong class="label">Next time</strong> b</aside> </li> </ul>`},
-		{"tasks", "- [ ] a\n- [x] Next time: b", `<ul> <li><input type="checkbox" disabled aria-label="to do"> a</li> <li class="remark next-time" id="next-1"><input type="checkbox" disabled checked aria-label="done"> <strong class="label">Next time</strong> b</li> </ul>`},
+		{"remark", "Next time: a (pattern: b, no-c; garment: no-d)", `<aside role="note" class="remark next-time" id="next-a"><strong class="label">Next time</strong> <p>a</p> <p class="about">pattern: <a href="to/b">Title of b</a>, no-c; garment: no-d</p> </aside>`},
+		{"remarks on two lines", "a\nDecided: b\nPrivate: c", `<p>a</p> <aside role="note" class="remark decided" id="decided-b"><strong class="label">Decided</strong> <p>b</p> </aside> <aside role="note" class="remark private"><strong class="label">Private</strong> <p>c</p> </aside>`},
+		{"item that is a remark", "- Next time: a\n  - b\n- c", `<ul> <li class="remark next-time" id="next-b"><strong class="label">Next time</strong> a <ul> <li>b</li> </ul> </li> <li>c</li> </ul>`},
+		{"item of two remarks", "- Next time: a\n  Next time: b", `<ul> <li><aside role="note" class="remark next-time" id="next-a"><strong class="label">Next time</strong> a</aside> <aside role="note" class="remark next-time" id="next-b"><strong class="label">Next time</strong> b</aside> </li> </ul>`},
+		{"tasks", "- [ ] a\n- [x] Next time: b", `<ul> <li><input type="checkbox" disabled aria-label="to do"> a</li> <li class="remark next-time" id="next-b"><input type="checkbox" disabled checked aria-label="done"> <strong class="label">Next time</strong> b</li> </ul>`},
 		{"table", "| a | b |\n|---|--:|\n| c | [[d\\|e]] |\n\n|f|\n|-|", `<div class="wide" tabindex="0" role="region" aria-label="table"> <table> <thead> <tr> <th scope="col">a</th> <th scope="col" class="right">b</th> </tr> </thead> <tbody> <tr> <td>c</td> <td class="right"><a href="to/d">e</a></td> </tr> </tbody> </table> </div> <div class="wide" tabindex="0" role="region" aria-label="table 2"> <table> <thead> <tr> <th scope="col">f</th> </tr> </thead> </table> </div>`},
 		{"footnotes", "a[^x] b[^x]\n\n[^x]: c", `<p>a<sup id="fnref:1"><a href="#fn:1" class="footnote-ref" role="doc-noteref">1</a></sup> b<sup id="fnref1:1"><a href="#fn:1" class="footnote-ref" role="doc-noteref">1</a></sup></p> <section class="footnotes" role="doc-endnotes" aria-label="footnotes"> <ol> <li id="fn:1"> <p>c&#160;<a href="#fnref:1" class="footnote-backref" role="doc-backlink" aria-label="back to the mark of footnote 1">↩</a>&#160;<a href="#fnref1:1" class="footnote-backref" role="doc-backlink" aria-label="back to the mark of footnote 1, place 2">↩</a></p> </li> </ol> </section>`},
 		{"struck", "~~a~~", `<p><del>a</del></p>`},
@@ -286,10 +286,11 @@ func TestHiddenProseHoldsNoSecret(t *testing.T) {
 	f := &source.File{Name: "a.md", Data: []byte(body)}
 	tree := prose.Tree(f, f.Whole(), prose.Start{})
 	prose.HidePrivate(tree)
-	out, err := Prose(tree, f.Data, testLinker{})
+	printed, err := Prose(tree, f.Data)
 	if err != nil {
 		t.Fatal(err)
 	}
+	out := printed.With(testLinker{})
 	checkHTML(t, string(out))
 	if strings.Contains(string(out), "SECRET") || strings.Contains(string(out), "rivate") {
 		t.Errorf("left: %s", out)

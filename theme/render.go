@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"html/template"
 	"io"
-	"strings"
 	"sync"
 )
 
@@ -13,23 +12,22 @@ import (
 // [New].
 type Theme struct {
 	templates *template.Template
-	menus     sync.Map  // template.HTML by menuPlace
+	menus     sync.Map  // string by menuPlace
+	printers  sync.Pool // of *printer
 	buffers   sync.Pool // of *bytes.Buffer
 }
-
-// A menuPlace is what the menu of a page depends on.
-type menuPlace struct{ root, section string }
 
 // New reads all templates. An error is a fault in one of them.
 func New() (*Theme, error) {
 	t := &Theme{}
 	t.buffers.New = func() any { return new(bytes.Buffer) }
+	t.printers.New = func() any { return &printer{theme: t} }
 	if err := t.parse(); err != nil {
 		return nil, err
 	}
 	// Escaping is worked out when a template first runs: run each now, so that a
 	// fault shows here and not on the first page.
-	for _, view := range []any{Start{}, List{}, Build{}, Note{}, Person{}, Thing{}, NextTime{}, Tags{}, Found{}, Sheet{}, TakeDown{}, Wardrobe{}, Tiles{}} {
+	for _, view := range []any{Start{}, List{}, Build{}, Note{}, Person{}, Thing{}, NextTime{}, Tags{}, Found{}, Sheet{}, TakeDown{}, Wardrobe{}, Tiles{}, Decisions{}, Evidence{}, FeaturePage{}, Documentation{}, Stash{}, ToDo{}} {
 		if err := t.Render(io.Discard, view); err != nil {
 			return nil, err
 		}
@@ -40,41 +38,36 @@ func New() (*Theme, error) {
 // parse reads the templates. Each is named for its file.
 func (t *Theme) parse() (err error) {
 	t.templates, err = template.New("").Funcs(template.FuncMap{
-		"figures":   figures,
-		"link":      linkPart,
-		"links":     linksPart,
-		"facts":     factsPart,
-		"rows":      rowsPart,
-		"contents":  contentsPart,
-		"backlinks": backlinksPart,
-		"nexts":     nextPart,
-		"found":     func() string { return FoundPath },
-		"menu":      t.menu,
-		"places":    Menu,
+		"figures":      figures,
+		"top":          printing(t, (*printer).top),
+		"bottom":       printing(t, (*printer).bottom),
+		"link":         printing(t, (*printer).link),
+		"links":        printing(t, (*printer).links),
+		"facts":        printing(t, (*printer).facts),
+		"rows":         printing(t, (*printer).rows),
+		"contents":     printing(t, (*printer).contents),
+		"backlinks":    printing(t, (*printer).backlinks),
+		"nexts":        printing(t, (*printer).nexts),
+		"decisions":    printing(t, (*printer).decisions),
+		"cards":        printing(t, (*printer).cards),
+		"entries":      printing(t, (*printer).entries),
+		"verdict":      printing(t, (*printer).verdict),
+		"value":        printing(t, (*printer).value),
+		"rests":        printing(t, (*printer).rests),
+		"fitTable":     printing(t, (*printer).fitTable),
+		"fitGrid":      printing(t, (*printer).fitGrid),
+		"ledger":       printing(t, (*printer).ledger),
+		"ledgerChecks": printing(t, (*printer).ledgerChecks),
+		"places":       menuGroups,
 	}).ParseFS(files, "templates/*.html", "templates/parts/*.html")
 	return err
 }
 
-// menu returns the menu as it stands on a page. It is kept, since all pages of one
-// folder share it and it would be half the allocations of a short page.
-func (t *Theme) menu(frame Frame) (template.HTML, error) {
-	place := menuPlace{frame.Root, frame.Section}
-	if menu, ok := t.menus.Load(place); ok {
-		return menu.(template.HTML), nil
-	}
-	var b strings.Builder
-	if err := t.templates.ExecuteTemplate(&b, "menu.html", frame); err != nil {
-		return "", err
-	}
-	menu := template.HTML(b.String())
-	t.menus.Store(place, menu)
-	return menu, nil
-}
-
 // Render writes the page of a view: a [Start], [List], [Build], [Note],
 // [Person], [Thing], [NextTime], [Tags], [Found], [Sheet], [TakeDown],
-// [Wardrobe] or [Tiles], or a pointer to one. The error is about w, or about a
-// view of another type; nothing has been written then but what w took.
+// [Wardrobe], [Tiles], [Decisions], [Evidence], [FeaturePage], [Documentation],
+// [Stash] or [ToDo], or a pointer to one. The error is about w, or about a view of
+// another type; nothing has been written then but what w took.
 func (t *Theme) Render(w io.Writer, view any) error {
 	name, err := templateOf(view)
 	if err != nil {
@@ -119,6 +112,18 @@ func templateOf(view any) (string, error) {
 		return "wardrobe.html", nil
 	case Tiles, *Tiles:
 		return "tiles.html", nil
+	case Decisions, *Decisions:
+		return "all_decisions.html", nil
+	case Evidence, *Evidence:
+		return "evidence.html", nil
+	case FeaturePage, *FeaturePage:
+		return "feature.html", nil
+	case Documentation, *Documentation:
+		return "documentation.html", nil
+	case Stash, *Stash:
+		return "stash.html", nil
+	case ToDo, *ToDo:
+		return "to_do.html", nil
 	}
 	return "", fmt.Errorf("no page is made from a %T", view)
 }

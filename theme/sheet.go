@@ -83,6 +83,7 @@ type Advance struct {
 	Title string
 	Rests []string
 	Rows  []AdvanceRow
+	Came  *Table   // how garments of one kind came out, where no pattern is the matter
 	Out   []string // builds not counted, and why
 }
 

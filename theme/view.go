@@ -11,6 +11,7 @@ type Frame struct {
 	Section string // the entry of the menu that it belongs to: "builds", "people" ...
 	Crumbs  []Link // the way down to it, without itself
 	Found   int    // how many things `check` found
+	Feed    bool   // the site has a feed of its notes, at [FeedPath]
 	About   string // a sentence for search engines and link previews; may be empty
 }
 
@@ -144,6 +145,8 @@ type Next struct {
 	From   Link // the place where it was written
 	Day    string
 	About  []Link
+	State  string // what was made of it, before the Answer: "carried into", "set aside:"; empty while it is open
+	Answer Link   // the build that it was carried into, or why it was set aside
 }
 
 // A Group is a list of next-time notes under one heading.
@@ -181,6 +184,7 @@ type Decision struct {
 	Because   string
 	RestsOn   []Link
 	From      Link
+	Outcome   *Outcome // nil where no later note tells
 }
 
 // Backlinks are the pages that link to one, by how they do.
@@ -202,6 +206,7 @@ type Start struct {
 	Newest   []Entry
 	NextTime []Next // newest ones
 	NextAll  Link
+	ToDo     Link   // where it says what holds each up
 	Counts   []Link // "5 builds", "31 notes" ...
 }
 
@@ -217,6 +222,7 @@ type OccasionCard struct {
 type List struct {
 	Frame
 	Intro  string
+	Beside []Link // what goes with the list: the stash, the calendar's file, the feed
 	Groups []CardGroup
 	Empty  string // said where there are none: how to add the first
 }
@@ -249,6 +255,7 @@ type Build struct {
 	Features  []Feature
 	Needs     *Table
 	Next      []Next
+	Carried   []Next // those of others that it answers
 	Decisions []Decision
 	Log       []Entry // newest first
 	Hours     string
@@ -257,9 +264,13 @@ type Build struct {
 	Tags      []Link
 }
 
-// A Feature is a detail of a garment with what it rests on.
+// A Feature is a detail of a garment with what it rests on. Mark and Words are
+// those of its [Claim], empty where none was judged.
 type Feature struct {
 	What    string
+	Href    string // the page of the feature; may be empty
+	Mark    string
+	Words   string
 	RestsOn []Link
 	Departs string
 }
@@ -276,7 +287,9 @@ type Note struct {
 	Altered   []LedgerRow
 	Checks    []LedgerCheck // of what was measured that day
 	Decisions []Decision
-	Next      []Next // of the front matter; those in the text stand there
+	TurnedOut []Decision // earlier ones of which it tells how they turned out
+	Next      []Next     // of the front matter; those in the text stand there
+	Carried   []Next     // earlier ones that it answers
 	Material  *Table
 	Faults    []Fact
 	Moves     []string
@@ -330,7 +343,9 @@ type Thing struct {
 	Fit       *FitGrid    // of a pattern: all builds made from it
 	FitNow    *FitGrid    // the same as they fit today
 	Movements *Table      // of a material
+	NotReady  []string    // of an occasion: what is still to be made or mended
 	Dressing  []CardGroup // of an occasion: who wears what over what
+	Hands     []Fact      // of an occasion: by wearer, what wants a second pair of hands
 	Next      []Next
 	Decisions []Decision
 	Builds    []Card

@@ -18,13 +18,14 @@ func (r Row) Words(f quantity.Format) string {
 }
 
 func (r Row) advice(f quantity.Format) string {
-	by, each := f.Length(max(r.Change, -r.Change)), f.Finer().Length(max(r.PerEdge, -r.PerEdge))
-	shared := each != f.Finer().Length(0)
+	fine := f.Finer() // so that what is shared over the edges adds up
+	by, each := fine.Length(max(r.Change, -r.Change)), fine.Length(max(r.PerEdge, -r.PerEdge))
+	shared := each != fine.Length(0)
 	switch {
 	case r.Verdict == Leave && r.Change == 0:
 		return "leave it"
 	case r.Verdict == Leave:
-		return fmt.Sprintf("leave it: too close to call (%s, error %s)", f.Signed(r.Change), f.Length(r.Error))
+		return fmt.Sprintf("leave it: too close to call (%s, error %s)", fine.Signed(r.Change), fine.Length(r.Error))
 	case r.Verdict == Add && shared:
 		return "add " + each + " to each edge"
 	case r.Verdict == TakeOff && shared:
@@ -62,9 +63,9 @@ func (r Row) OffWords(f quantity.Format) string {
 	case by <= r.OffError:
 		words = "too close to call"
 	case r.Off.Median < 0:
-		words = "short by " + f.Length(by)
+		words = "short by " + f.Finer().Length(by)
 	default:
-		words = "ample by " + f.Length(by)
+		words = "ample by " + f.Finer().Length(by)
 	}
 	if r.Judged == 1 {
 		return words + ", one build only"

@@ -60,9 +60,10 @@ func Rules() []Rule {
 	return append(readingRules(), []Rule{
 		unknownSeam, seamTwice, unknownPiece, levelNotCrossed, noEffect, ledger,
 		missingPicture, badPicture, noAltText,
-		unlikelyMeasure, strangeLayer, datesOutOfOrder,
-		keepsTooMuch, caughtInACircle, unjoinedPiece, seamOfNoPiece,
+		unlikelyMeasure, strangeLayer, datesOutOfOrder, samePage, notesOfNoBuild,
+		keepsTooMuch, belowNothing, neverMeasuredOver, caughtInACircle, unjoinedPiece, seamOfNoPiece,
 		remakesItself, uncorrectedPattern, noWearer,
+		unanswered, answersNothing, movingAnchor, carriedAndSetAside,
 	}...)
 }
 

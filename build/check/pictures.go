@@ -2,6 +2,7 @@ package check
 
 import (
 	"fmt"
+	"io/fs"
 	"path"
 	"strings"
 
@@ -15,20 +16,23 @@ var missingPicture = Rule{
 	Name: "missing picture",
 	Doc:  "A photo is named that is not in the journal's folder. File names are taken from the folder of the note, with forward slashes.",
 	Bad: `
--- builds/grey-jacket/2026-03-01.md --
+-- notes/2026-03-01.md --
 ---
 photos:
   - {file: photos/bakc.png, alt: The back}
 ---
--- builds/grey-jacket/photos/back.png --
+-- notes/photos/back.png --
 `,
 	Good: `
--- builds/grey-jacket/2026-03-01.md --
+-- notes/2026-03-01.md --
 No photos yet.
 `,
 	Run: func(p *Pass) {
 		p.pictures(func(pic picture) {
 			if _, ok := p.Journal.Files[pic.path]; ok {
+				return
+			}
+			if p.outside(pic) {
 				return
 			}
 			f := p.Report(pic.at, source.Error, "there is no file %s", pic.path)
@@ -45,20 +49,39 @@ No photos yet.
 	},
 }
 
+// outside reports a picture whose name leads out of the journal or is written as
+// another system writes names, and says whether it was one.
+func (p *Pass) outside(pic picture) bool {
+	slashed := strings.ReplaceAll(pic.written, `\\`, "/")
+	switch {
+	case strings.Contains(pic.written, "://"):
+		p.Report(pic.at, source.Error, "a picture on the web is not shown: a site must open without the network").
+			Help = "put a copy in the note's folder"
+	case path.IsAbs(slashed), len(slashed) > 1 && slashed[1] == ':', !fs.ValidPath(pic.path):
+		p.Report(pic.at, source.Error, "this picture lies outside the journal").Help = "put a copy in the note's folder"
+	case slashed != pic.written:
+		f := p.Report(pic.at, source.Error, "names of files are written with forward slashes")
+		f.Instead = []string{slashed}
+	default:
+		return false
+	}
+	return true
+}
+
 var badPicture = Rule{
 	Name: "bad picture",
 	Doc:  "A picture cannot be used: it is of a kind that browsers or this program do not show, damaged, cut short, or far too large.",
 	Bad: `
--- builds/grey-jacket/2026-03-01.md --
+-- notes/2026-03-01.md --
 ---
 photos:
   - {file: back.jpg, alt: The back}
 ---
--- builds/grey-jacket/back.jpg --
+-- notes/back.jpg --
 This is no picture.
 `,
 	Good: `
--- builds/grey-jacket/2026-03-01.md --
+-- notes/2026-03-01.md --
 No photos yet.
 `,
 	Run: func(p *Pass) {
@@ -105,23 +128,23 @@ var noAltText = Rule{
 	Name: "no words for a picture",
 	Doc:  "A photo has neither `alt` nor a caption, so a reader who cannot see it learns nothing from it.",
 	Bad: `
--- builds/grey-jacket/2026-03-01.md --
+-- notes/2026-03-01.md --
 ---
 photos: [back.png]
 ---
--- builds/grey-jacket/back.png --
+-- notes/back.png --
 `,
 	Good: `
--- builds/grey-jacket/2026-03-01.md --
+-- notes/2026-03-01.md --
 ---
 photos:
   - {file: back.png, alt: Back view; the side seams hang straight}
 ---
--- builds/grey-jacket/back.png --
+-- notes/back.png --
 `,
 	Run: func(p *Pass) {
 		p.pictures(func(pic picture) {
-			if !pic.words {
+			if _, ok := p.Journal.Files[pic.path]; ok && !pic.words {
 				f := p.Report(pic.at, source.Hint, "nothing says what this picture shows")
 				f.Help = "add `alt: ...`, in a few words"
 			}

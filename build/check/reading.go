@@ -148,7 +148,7 @@ func readingRules() []Rule {
 			Good: "\n-- patterns/jacket-draft.md --\n-- notes/2026-03-01.md --\nCut by [[jacket-draft]].\n",
 		}, {
 			Name: journal.BrokenAnchor,
-			Doc:  "A link leads to a part that its page does not have. Parts are headings, next-time notes (next-1) and decisions (decided-1).",
+			Doc:  "A link leads to a part that its page does not have. Parts are headings, next-time notes and decisions, each called by its own words (next-cut-sleeve-wider, decided-keep-cuffs).",
 			Bad:  "\n-- patterns/jacket-draft.md --\n## Sleeve\n-- notes/2026-03-01.md --\nSee [[jacket-draft#sleve]].\n",
 			Good: "\n-- patterns/jacket-draft.md --\n## Sleeve\n-- notes/2026-03-01.md --\nSee [[jacket-draft#sleeve]].\n",
 		}, {

@@ -3,7 +3,10 @@ package check
 import (
 	"slices"
 
+	"hussif/build/fit"
+	"hussif/build/room"
 	"hussif/build/wayin"
+	"hussif/content/front"
 	"hussif/content/journal"
 	"hussif/content/quantity"
 	"hussif/content/source"
@@ -28,26 +31,164 @@ seams:
 `,
 	Run: func(p *Pass) {
 		p.builds(func(b *journal.Build) {
-			for _, s := range b.Seams {
-				p.keeps(s.Value("keep"), s.Has("now") && s.Has("keep"), s.Now, s.Keep)
-				p.keeps(s.Value("keep"), s.Has("trimmed to") && s.Has("keep"), s.TrimmedTo, s.Keep)
-				for _, c := range s.Crosses {
-					p.keeps(c.Value("keep"), c.Has("now") && c.Has("keep"), c.Now, c.Keep)
-				}
+			for i := range b.Seams {
+				p.seamKeeps(&b.Seams[i])
 			}
-			for _, c := range b.Closures {
-				p.keeps(c.Value("keep"), c.Has("overlap") && c.Has("keep"), c.Overlap, c.Keep)
+			for i := range b.Closures {
+				c := &b.Closures[i]
+				if c.Has("overlap") && c.Has("keep") && c.Keep > c.Overlap {
+					p.keeps(c.Value("keep"), source.Warning, "the closing "+c.Name.Text, c.Keep, c.Overlap).
+						Help = "look at the two figures: `overlap` is the lap there is, `keep` the least of it that must stay"
+				}
 			}
 		})
 	},
 }
 
-func (p *Pass) keeps(at source.Span, both bool, now, keep quantity.Length) {
-	if both && keep > now {
-		f := p.Journal.Settings.Format
-		p.Report(at, source.Warning, "%s must stay, and there is only %s", f.Length(keep), f.Length(now)).
-			Help = "look at the two figures: `now` is what is there, `keep` the least that must stay"
+// seamKeeps compares what a seam keeps with what it has, where it crosses each
+// measure and by whatever of crossing, seam and journal says so. What several
+// crossings have of the seam is told once.
+func (p *Pass) seamKeeps(s *journal.Seam) {
+	crosses := s.Crosses
+	if len(crosses) == 0 {
+		crosses = journal.Crossings{{}}
 	}
+	var told []source.Span
+	for i := range crosses {
+		c := &crosses[i]
+		keep, _ := room.Kept(p.Journal.Settings, s, c)
+		now, hasNow := s.Now, s.Has("now")
+		if c.Has("now") {
+			now, hasNow = c.Now, true
+		}
+		if s.Has("trimmed to") && (!hasNow || s.TrimmedTo < now) {
+			now, hasNow = s.TrimmedTo, true
+		}
+		at, level := s.Name.Span, source.Hint // by the journal's own keep
+		switch {
+		case c.Has("keep"):
+			at, level = c.Value("keep"), source.Warning
+		case s.Has("keep"):
+			at, level = s.Value("keep"), source.Warning
+		case !p.Journal.Settings.Has("keep"):
+			continue // nobody said that so much must stay
+		}
+		if !hasNow || now < 0 || keep <= now || slices.Contains(told, at) {
+			continue
+		}
+		told = append(told, at)
+		what := "the seam " + s.Name.Text
+		if c.Point.Measure != "" && (c.Has("now") || c.Has("keep")) {
+			what += " at " + c.Point.String()
+		}
+		p.keeps(at, level, what, keep, now).Help = "look at the two figures: `now` is what is there, `keep` the least that must stay"
+	}
+}
+
+func (p *Pass) keeps(at source.Span, level source.Level, what string, keep, now quantity.Length) *source.Finding {
+	f := p.Journal.Settings.Format.Finer()
+	return p.Report(at, level, "%s must keep %s and has only %s, so it gives nothing", what, f.Length(keep), f.Length(now))
+}
+
+var belowNothing = Rule{
+	Name: "below nothing",
+	Doc:  "A seam or a closing is said to have less than nothing of something, or to cross a measure past its own end.",
+	Bad: `
+-- builds/grey-jacket/build.md --
+---
+seams:
+  - {name: side, count: 2, length: 8 in, crosses: {waist: {now: 5/8 in, at: 10 in}}}
+---
+`,
+	Good: `
+-- builds/grey-jacket/build.md --
+---
+seams:
+  - {name: side, count: 2, length: 12 in, crosses: {waist: {now: 5/8 in, at: 10 in}}}
+---
+`,
+	Run: func(p *Pass) {
+		p.builds(func(b *journal.Build) {
+			for i := range b.Seams {
+				s := &b.Seams[i]
+				p.notBelow(s.Where, s.Name.Text, "now", s.Now)
+				p.notBelow(s.Where, s.Name.Text, "keep", s.Keep)
+				p.notBelow(s.Where, s.Name.Text, "trimmed to", s.TrimmedTo)
+				p.notBelow(s.Where, s.Name.Text, "length", s.Length)
+				for _, c := range s.Crosses {
+					p.notBelow(c.Where, s.Name.Text, "now", c.Now)
+					p.notBelow(c.Where, s.Name.Text, "keep", c.Keep)
+					p.notBelow(c.Where, s.Name.Text, "at", c.At)
+					if s.Length > 0 && c.At > s.Length {
+						p.Report(c.Value("at"), source.Warning, "the seam %s is %s long and cannot cross %s at %s", s.Name.Text,
+							p.Journal.Settings.Format.Length(s.Length), c.Point, p.Journal.Settings.Format.Length(c.At)).
+							Help = "`at` is the height along one seam, from its top; `length` is the length of one"
+					}
+				}
+			}
+			for _, c := range b.Closures {
+				p.notBelow(c.Where, c.Name.Text, "overlap", c.Overlap)
+				p.notBelow(c.Where, c.Name.Text, "keep", c.Keep)
+			}
+		})
+	},
+}
+
+func (p *Pass) notBelow(at front.Where, name, field string, l quantity.Length) {
+	if l < 0 {
+		p.Report(at.Value(field), source.Warning, "`%s` of %s is less than nothing", field, name).
+			Help = "leave out the minus, or the field where it is not known"
+	}
+}
+
+var neverMeasuredOver = Rule{
+	Name: "never measured over",
+	Doc:  "The wearer of a build was measured, but never over what it is worn with, and the layers cannot be compared, so its fit cannot be told.",
+	Bad: `
+-- people/ada.md --
+---
+measured: [{date: 2026-01-10, over: [shift], waist: 28 in}]
+---
+-- builds/grey-jacket/build.md --
+---
+for: ada
+over: [shift, stays]
+fit: {waist: 0 to 1 in}
+---
+-- builds/grey-jacket/2026-02-14-tried-on.md --
+---
+measured: {waist: 28 in}
+---
+`,
+	Good: `
+-- people/ada.md --
+---
+measured: [{date: 2026-01-10, over: [shift, stays], waist: 27 in}]
+---
+-- builds/grey-jacket/build.md --
+---
+for: ada
+over: [shift, stays]
+fit: {waist: 0 to 1 in}
+---
+-- builds/grey-jacket/2026-02-14-tried-on.md --
+---
+measured: {waist: 28 in}
+---
+`,
+	Run: func(p *Pass) {
+		p.builds(func(b *journal.Build) {
+			if b.State == journal.StateApart || b.State == journal.StateGone {
+				return
+			}
+			rows := fit.Of(p.Journal, b, fit.Latest(p.Journal, b)).Rows
+			apart := slices.ContainsFunc(rows, func(r fit.Row) bool { return r.Verdict == fit.NoBodyOver })
+			if apart && !slices.ContainsFunc(rows, func(r fit.Row) bool { return r.Body.Read.Known() }) {
+				p.Report(b.Value("over"), source.Hint, "%s was never measured over %s", p.Journal.Person(b.For).Title, b.Foundation()).
+					Help = "measure over these on a day on which you measure over the others too, and both can be compared"
+			}
+		})
+	},
 }
 
 var caughtInACircle = Rule{

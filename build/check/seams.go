@@ -165,7 +165,7 @@ func (p *Pass) knownPiece(b *journal.Build, name journal.Word) {
 	if slices.ContainsFunc(names, func(known string) bool { return folded(known) == folded(name.Text) }) {
 		return
 	}
-	f := p.Report(name.Span, source.Warning, "%s has no piece called %q", b.ID.Name(), name.Text)
+	f := p.Report(name.Span, source.Hint, "%s has no piece called %q", b.ID.Name(), name.Text)
 	if f.Instead = near.Of(name.Text, names); len(f.Instead) == 0 {
 		f.Help = "add it under `pieces:` in " + b.File.Name
 	}

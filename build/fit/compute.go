@@ -17,6 +17,7 @@ func Compute(in Input) Table {
 	for _, p := range c.points() {
 		t.Rows = append(t.Rows, c.row(p))
 	}
+	t.Wear = wear(t.Rows)
 	t.Missed = missed(t.Rows)
 	return t
 }
@@ -81,6 +82,9 @@ func (c *computation) row(p measure.Point) Row {
 	}
 	if r.Wanted == nil || !r.Wanted.Named {
 		r.Verdict = NoEase
+		if r.Wanted != nil && r.Wanted.Unread {
+			r.Verdict = UnreadEase
+		}
 		r.Suggested = c.suggest(p)
 		return r
 	}

@@ -178,7 +178,7 @@ func wanted(j *journal.Journal, b *journal.Build) []Wanted {
 	add := func(w *journal.Want, from Reason) {
 		out = append(out, Wanted{
 			Point: w.Point, From: from, Ease: w.Ease, AcceptAmple: w.Accepts == journal.AcceptsAmple,
-			Named: w.Has("ease") || w.Ease != quantity.Range{},
+			Named: named(w), Unread: w.Unread("ease"),
 		})
 	}
 	for i := range b.Fit {
@@ -191,12 +191,17 @@ func wanted(j *journal.Journal, b *journal.Build) []Wanted {
 		switch {
 		case at < 0:
 			add(d, Reason{"", "ease", i})
-		case out[at].Point == d.Point && !out[at].Named:
+		case out[at].Point == d.Point && !out[at].Named && !out[at].Unread:
 			// The build names the measure, or that ample will do, but no ease.
-			out[at].Ease, out[at].Named = d.Ease, d.Has("ease") || d.Ease != quantity.Range{}
+			out[at].Ease, out[at].Named, out[at].Unread = d.Ease, named(d), d.Unread("ease")
 		}
 	}
 	return out
+}
+
+// named reports whether a wanted fit names an ease that could be read.
+func named(w *journal.Want) bool {
+	return (w.Has("ease") || w.Ease != quantity.Range{}) && !w.Unread("ease")
 }
 
 func adjustments(b *journal.Build) []Adjust {

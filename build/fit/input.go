@@ -67,7 +67,8 @@ type Session struct {
 type Wanted struct {
 	Point       measure.Point
 	From        Reason
-	Named       bool // whether an ease is named at all
+	Named       bool // whether an ease is named, and could be read
+	Unread      bool // whether one is that could not
 	Ease        quantity.Range
 	AcceptAmple bool
 }

@@ -14,6 +14,7 @@ type Table struct {
 	Day        edtf.Day
 	Foundation measure.Foundation
 	Rows       []Row     // measures in the order wanted, then as measured on the garment
+	Wear       []Wear    // how to wear what can be adjusted, for the rows that fit
 	Missed     []Missing // what to measure or write down for more verdicts
 }
 
@@ -94,6 +95,7 @@ const (
 	BodyLater      // it was, but only after the day
 	UnknownBody    // its measure is noted as unknown
 	NoEase         // both are known, but no ease is named as wanted
+	UnreadEase     // one is, but it could not be read
 )
 
 // Judged reports whether garment, body and wanted ease were all known.
@@ -101,7 +103,7 @@ func (v Verdict) Judged() bool { return Fits <= v && v <= TooClose }
 
 // Compared reports whether garment and body were both known, so that there is an
 // ease to show.
-func (v Verdict) Compared() bool { return v.Judged() || v == NoEase }
+func (v Verdict) Compared() bool { return v.Judged() || v == NoEase || v == UnreadEase }
 
 // Missing is what has to be measured or written down before a verdict can be
 // given at some measures.

@@ -31,6 +31,8 @@ func (r Row) Words(f quantity.Format) string {
 		return fmt.Sprintf("too close to call (%s, error %s)", r.off(f), f.Length(r.Error))
 	case NoEase:
 		return r.had(f) + ", and no ease is named as wanted"
+	case UnreadEase:
+		return r.had(f) + ", and the ease wanted cannot be read"
 	case NoWearer:
 		return "nobody is named as its wearer"
 	case NoGarment:
@@ -172,6 +174,8 @@ func (m Missing) Words() string {
 		return "measure the garment again: " + points
 	case NoEase:
 		return "name the ease wanted: " + points
+	case UnreadEase:
+		return "put right the ease wanted: " + points
 	}
 	return "measure " + points + " " + over(m.Over)
 }

@@ -73,9 +73,12 @@ func (l List) From(id journal.ID) []Lesson { return l.pick(l.from[id]) }
 func (l List) For(id journal.ID) []Lesson { return l.pick(l.bearing[id]) }
 
 func (l List) pick(places []int) []Lesson {
-	var found []Lesson
-	for _, at := range places {
-		found = append(found, l.All[at])
+	if len(places) == 0 {
+		return nil
+	}
+	found := make([]Lesson, len(places))
+	for i, at := range places {
+		found[i] = l.All[at]
 	}
 	return found
 }

@@ -10,6 +10,16 @@
 // out here and reported by the checker.
 //
 // What stands in a private remark is not gathered: it stays where it was written.
+//
+// A lesson stands open until some work carries it. A build that carries one
+// answers it for all it shares with others: a lesson about a pattern that one
+// build from it has carried is answered for the next build from it, and likewise
+// for a technique, and for the garments of one line of remakes. For a build that
+// comes to the lesson by another way it still stands open. A note that belongs to
+// no build, as of a correction on the paper, answers for all. To set a lesson
+// aside answers it for the one build that does, and for no other: its reason may
+// not hold there. Where a build says both, its latest note has the last word, and
+// on one day what is carried counts.
 package lesson
 
 import (
@@ -25,7 +35,7 @@ import (
 type Lesson struct {
 	Text   string
 	From   journal.ID // the record it is written in
-	Anchor string     // of its place there, such as "next-2"
+	Anchor string     // of its place there, such as "next-cut-sleeve-wider"
 	Day    edtf.Day   // of the note or occasion; 0 where written in any other record
 	Build  journal.ID // that the record is, or belongs to; may be empty
 
@@ -35,6 +45,8 @@ type Lesson struct {
 	People     []journal.ID
 	Garments   []string     // kinds of garment in lower case
 	Others     []journal.ID // builds, notes, references and occasions it is written about
+
+	Answers []Answer // one for each build that answers it, oldest first
 }
 
 // A List is all the lessons of a journal.
@@ -43,6 +55,7 @@ type List struct {
 	titles map[journal.ID]string
 
 	from, bearing map[journal.ID][]int // places in All
+	works         map[journal.ID]*work // by build
 }
 
 // Gather returns every next-time note of a journal. The same journal gives the
@@ -55,7 +68,7 @@ func Gather(j *journal.Journal) List {
 		list.titles[page.ID] = page.Title
 		for i := range page.Next {
 			next := &page.Next[i]
-			l := begin(r, next.Do, journal.NextAnchor(i))
+			l := begin(r, next.Do, next.Anchor)
 			l.readFields(j, next)
 			l.inherit(j, r)
 			list.All = append(list.All, l)
@@ -72,6 +85,8 @@ func Gather(j *journal.Journal) List {
 	}
 	slices.SortStableFunc(list.All, newestFirst)
 	list.index()
+	list.works = worksOf(j)
+	list.answer(j)
 	return list
 }
 

@@ -104,22 +104,22 @@ func TestGather(t *testing.T) {
 		short   = []journal.ID{"patterns/short-jacket"}
 	)
 	want := []Lesson{
-		{Text: "begin with the collar", From: "builds/striped-jacket/2026-03-01-finished", Anchor: "next-1", Build: jacket,
+		{Text: "begin with the collar", From: "builds/striped-jacket/2026-03-01-finished", Anchor: "next-begin-collar", Build: jacket,
 			Patterns: short, Techniques: piping, People: wren, Garments: jackets},
-		{Text: "count the pleats", From: "builds/striped-jacket/2026-03-01-finished", Anchor: "next-2", Build: jacket,
+		{Text: "count the pleats", From: "builds/striped-jacket/2026-03-01-finished", Anchor: "next-count-pleats", Build: jacket,
 			Patterns: short, Techniques: []journal.ID{"techniques/gauging"}, People: wren, Garments: jackets},
-		{Text: "bring the shade", From: "occasions/market-day", Anchor: "next-1", Garments: jackets, Others: []journal.ID{jacket}},
-		{Text: "cut the sleeve wider", From: fitting, Anchor: "next-1", Build: jacket, Patterns: short, People: wren, Garments: jackets},
-		{Text: "wash the linen twice", From: fitting, Anchor: "next-2", Build: jacket, Patterns: []journal.ID{"patterns/petticoat"},
+		{Text: "bring the shade", From: "occasions/market-day", Anchor: "next-bring-shade", Garments: jackets, Others: []journal.ID{jacket}},
+		{Text: "cut the sleeve wider", From: fitting, Anchor: "next-cut-sleeve-wider", Build: jacket, Patterns: short, People: wren, Garments: jackets},
+		{Text: "wash the linen twice", From: fitting, Anchor: "next-wash-linen-twice", Build: jacket, Patterns: []journal.ID{"patterns/petticoat"},
 			Techniques: piping, Materials: []journal.ID{"materials/striped-linen"}, People: []journal.ID{"people/ottilie"}, Garments: []string{"gown"}},
-		{Text: "look at the back seam", From: fitting, Anchor: "next-3", Build: jacket, Patterns: short, Techniques: piping, People: wren,
+		{Text: "look at the back seam", From: fitting, Anchor: "next-look-back-seam", Build: jacket, Patterns: short, Techniques: piping, People: wren,
 			Garments: jackets, Others: []journal.ID{"references/sea-green-jacket"}},
-		{Text: "pin the other way.", From: fitting, Anchor: "next-4", Build: jacket, Patterns: short, Techniques: piping, People: wren, Garments: []string{"stays"}},
-		{Text: "say nothing of this.", From: fitting, Anchor: "next-5", Build: jacket, Patterns: short, People: wren, Garments: jackets},
-		{Text: "bring pins", From: "notes/2026-02-14-market", Anchor: "next-1"},
-		{Text: "ask for the cuffs sooner", From: jacket, Anchor: "next-1", Build: jacket, Patterns: short, Techniques: piping, People: wren, Garments: jackets},
-		{Text: "true the shoulder", From: "patterns/short-jacket", Anchor: "next-1", Patterns: short, Garments: []string{"riding jacket"}},
-		{Text: "measure her over the new stays", From: "people/ottilie", Anchor: "next-1", People: []journal.ID{"people/ottilie"}},
+		{Text: "pin the other way.", From: fitting, Anchor: "next-pin-other-way", Build: jacket, Patterns: short, Techniques: piping, People: wren, Garments: []string{"stays"}},
+		{Text: "say nothing of this.", From: fitting, Anchor: "next-say-nothing", Build: jacket, Patterns: short, People: wren, Garments: jackets},
+		{Text: "bring pins", From: "notes/2026-02-14-market", Anchor: "next-bring-pins"},
+		{Text: "ask for the cuffs sooner", From: jacket, Anchor: "next-ask-cuffs-sooner", Build: jacket, Patterns: short, Techniques: piping, People: wren, Garments: jackets},
+		{Text: "true the shoulder", From: "patterns/short-jacket", Anchor: "next-true-shoulder", Patterns: short, Garments: []string{"riding jacket"}},
+		{Text: "measure her over the new stays", From: "people/ottilie", Anchor: "next-measure-over-new-stays", People: []journal.ID{"people/ottilie"}},
 	}
 	j := open(t, circle)
 	got := Gather(j).All

@@ -103,32 +103,70 @@ func (r *run) put(name string, s *spool) (fs.FileInfo, error) {
 	if err := r.begin(); err != nil {
 		return nil, err
 	}
-	dir := path.Dir(name)
-	if _, ok := r.dirs.Load(dir); !ok {
-		if err := r.root.MkdirAll(dir, 0o777); err != nil {
-			return nil, err
-		}
-		r.dirs.Store(dir, true)
+	if r.hidden && s.file == nil && r.found[name] == nil {
+		return r.putNew(name, s)
 	}
-	direct := r.hidden && s.file == nil && r.found[name] == nil
-	if direct {
-		var err error
-		if s.file, err = r.root.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666); err != nil {
-			return nil, err
-		}
+	if err := r.root.MkdirAll(path.Dir(name), 0o777); err != nil {
+		return nil, err
 	}
 	if err := s.finish(); err != nil {
 		return nil, err
 	}
-	if !direct {
-		// Making the pages may have taken minutes since the folder was looked at.
-		if _, err := r.root.Lstat(name); err == nil && r.found[name] == nil {
-			r.strange.Store(name, true)
-			return nil, &Foreign{Dir: r.dir, Names: []string{name}}
-		}
-		if err := patiently(func() error { return r.root.Rename(s.name, name) }); err != nil {
-			return nil, err
-		}
+	// Making the pages may have taken minutes since the folder was looked at.
+	if _, err := r.root.Lstat(name); err == nil && r.found[name] == nil {
+		r.strange.Store(name, true)
+		return nil, &Foreign{Dir: r.dir, Names: []string{name}}
+	}
+	if err := patiently(func() error { return r.root.Rename(s.name, name) }); err != nil {
+		return nil, err
 	}
 	return r.root.Lstat(name)
+}
+
+// putNew writes a file where nobody looks yet straight to its place.
+func (r *run) putNew(name string, s *spool) (fs.FileInfo, error) {
+	dir, name := path.Split(name)
+	folder, err := s.folder.open(r.root, path.Clean(dir))
+	if err != nil {
+		return nil, err
+	}
+	if s.file, err = folder.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666); err != nil {
+		return nil, err
+	}
+	if err := s.finish(); err != nil {
+		return nil, err
+	}
+	return folder.Lstat(name)
+}
+
+// A lastFolder is the folder that a worker put a file into last. Most files go
+// where the one before went, and a [os.Root] looks at each folder on the way.
+type lastFolder struct {
+	path string
+	root *os.Root // nil before the first
+}
+
+// open makes a folder below root where there is none, and returns it. It stays
+// open until the next one or close.
+func (f *lastFolder) open(root *os.Root, path string) (*os.Root, error) {
+	if f.root != nil && f.path == path {
+		return f.root, nil
+	}
+	f.close()
+	if err := root.MkdirAll(path, 0o777); err != nil {
+		return nil, err
+	}
+	opened, err := root.OpenRoot(path)
+	if err != nil {
+		return nil, err
+	}
+	f.path, f.root = path, opened
+	return opened, nil
+}
+
+func (f *lastFolder) close() {
+	if f.root != nil {
+		f.root.Close()
+		f.root = nil
+	}
 }

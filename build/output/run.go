@@ -28,7 +28,6 @@ type run struct {
 	begin func() error           // once, before the first file changes
 	parts func() error           // once, before the first part file
 	begun bool                   // whether begin has been called
-	dirs  sync.Map               // folders known to be there
 	made  []made                 // beside plan.Files
 
 	strange sync.Map // files that somebody laid where the plan has one, meanwhile

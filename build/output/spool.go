@@ -24,6 +24,7 @@ type spool struct {
 	file *os.File // nil while all is in buf
 	err  error    // trouble with the disk, which is not the fault of Content
 
+	folder  lastFolder     // that a file was put into
 	copying [32 << 10]byte // for whoever reads files to compare them
 }
 
@@ -40,6 +41,12 @@ func (s *spool) reset() {
 	s.buf.Reset()
 	s.hash.Reset()
 	s.size, s.err = 0, nil
+}
+
+// close ends the use of the spool.
+func (s *spool) close() {
+	s.reset()
+	s.folder.close()
 }
 
 func (s *spool) Write(p []byte) (int, error) {

@@ -19,7 +19,7 @@ func (r *run) makeAll(ctx context.Context) error {
 	for worker := range min(runtime.GOMAXPROCS(0), len(r.made)) {
 		group.Go(func() error {
 			s := newSpool(path.Join(partsName, strconv.Itoa(worker)), r.createPart)
-			defer s.reset()
+			defer s.close()
 			for {
 				i := int(next.Add(1)) - 1
 				if i >= len(r.made) {

@@ -30,9 +30,22 @@ type trial struct {
 	costed []bool
 }
 
+// ties reports whether two choices differ in nothing that they are put in order by
+// but the names of their seams.
+func (c choice) ties(other choice) bool {
+	return c.cost == other.cost && c.seams == other.seams && c.largest == other.largest
+}
+
+// compare puts the better choice first.
+func (c choice) compare(other choice) int {
+	return cmp.Or(c.cost.compare(other.cost), cmp.Compare(c.seams, other.seams), cmp.Compare(c.largest, other.largest),
+		c.open.compare(other.open), c.panels.compare(other.panels))
+}
+
 // choose returns the choices with the fewest panels whose way in is near the
-// least, best first.
-func (pr *problem) choose() []choice {
+// least, best first; and, or nil, the best of those with a longer one that do not
+// open all that the best choice does and more.
+func (pr *problem) choose() (choices []choice, next *choice) {
 	t := pr.try()
 	var best cost
 	found := false
@@ -42,17 +55,24 @@ func (pr *problem) choose() []choice {
 			best, found = c, true
 		}
 	})
-	var choices []choice
 	t.visit(panels, func(open, panels set) {
 		if c := t.cost(open); c.near(best) {
 			choices = append(choices, choice{open, panels, c, t.count(open), t.largest(open)})
 		}
 	})
-	slices.SortFunc(choices, func(a, b choice) int {
-		return cmp.Or(a.cost.compare(b.cost), cmp.Compare(a.seams, b.seams), cmp.Compare(a.largest, b.largest),
-			a.open.compare(b.open), a.panels.compare(b.panels))
+	slices.SortFunc(choices, choice.compare)
+	first := choices[0].open
+	t.visit(panels, func(open, panels set) {
+		c := choice{open: open, panels: panels, cost: t.cost(open)}
+		if c.cost.near(best) || first&^open == 0 || next != nil && c.cost.compare(next.cost) > 0 {
+			return
+		}
+		c.seams, c.largest = t.count(open), t.largest(open)
+		if next == nil || c.compare(*next) < 0 {
+			next = &c
+		}
 	})
-	return choices
+	return choices, next
 }
 
 func (pr *problem) try() *trial {
@@ -158,12 +178,31 @@ func (pr *problem) sets(c choice) (open, panels []bool) {
 	return pr.members(c.open, &a), pr.members(c.panels, &b)
 }
 
-// count returns how many seams there are in a set, all of each count.
+// names says which seams a choice opens and which take panels: "back and side, with
+// panels in side".
+func (pr *problem) names(c choice) string {
+	open, panels := pr.sets(c)
+	var opened, let []string
+	for i, s := range pr.seams {
+		if open[i] {
+			opened = append(opened, s.Name)
+		}
+		if panels[i] {
+			let = append(let, s.Name)
+		}
+	}
+	if let == nil {
+		return list(opened)
+	}
+	return list(opened) + ", with panels in " + list(let)
+}
+
+// count returns how many seams there are in a set, all that are opened of each.
 func (pr *problem) count(s set) int {
 	n := 0
-	for i, seam := range pr.seams {
+	for i := range pr.seams {
 		if s&(1<<i) != 0 {
-			n += seam.Count
+			n += pr.many(i)
 		}
 	}
 	return n

@@ -33,20 +33,25 @@
 //  4. fewest seams;
 //  5. the smallest change of allowance on the edge that changes most;
 //
-// and by the names of their seams where all that is the same. The first three are
-// a choice of ours, after common practice.
+// and where all that is the same, the first by the names of its seams stands for all.
+// The first three are a choice of ours, after common practice.
 //
 // What is missing at a measure is divided by the number of seams that are open
 // there (R. Robinson, Costume construction text, ch. 17, Central Washington
 // University, of adding to the seams of a pattern), and so by their edges, of which
 // each gives the same. An edge that cannot gives what it has, and the others share
 // the rest (common practice). All seams of one entry give the same. Shares are
-// rounded up to the nanometre. A seam let out at one measure stays as it is at the
-// others, so that what fits there still does.
+// rounded up to what can be marked on an edge, and what an edge has to give is
+// rounded down to it, unless a panel would have to be cut for the difference. A
+// seam let out at one measure stays as it is at the others, so that what fits there
+// still does.
 //
 // Where the seams that could be opened cannot give enough, panels are let into
 // one of them, as many as there are seams of it: the opened seams give all they
 // can, and the panels are as wide, finished, as what is missing then, which at a
 // level where nothing is missing is nothing. The second seam that each panel adds
 // is not in the way in.
+//
+// Where one arm or leg is short and the other is not, half of an even number of seams
+// is opened for it, those on its side, and as many panels are cut.
 package room

@@ -14,20 +14,14 @@ import (
 // For returns the plan for a garment whose fit is known, with what its seams have
 // left on the day of that. The rates are those of the whole journal.
 func For(j *journal.Journal, b *journal.Build, table fit.Table, rates wayin.Rates) Plan {
-	p := Solve(InputFor(j, b, table, rates))
-	for _, r := range table.Rows {
-		if r.Verdict == fit.Ample {
-			p.Ample = append(p.Ample, Need{r.Point, r.Delta, r.Error})
-		}
-	}
-	return p
+	return Solve(InputFor(j, b, table, rates))
 }
 
 // InputFor gathers what a journal says of the closings and seams of a garment on
 // the day of a table of its fit, and what is short by that table. A difference
 // that is too close to call is no need.
 func InputFor(j *journal.Journal, b *journal.Build, table fit.Table, rates wayin.Rates) Input {
-	in := Input{Garment: wayin.Read(b, rates)}
+	in := Input{Garment: wayin.Read(b, rates), Step: j.Settings.Format.Finer().Step()}
 	for _, r := range table.Rows {
 		if r.Verdict == fit.Short {
 			in.Needs = append(in.Needs, Need{r.Point, -r.Delta, r.Error})
@@ -46,27 +40,29 @@ func InputFor(j *journal.Journal, b *journal.Build, table fit.Table, rates wayin
 	return in
 }
 
+// adjustedAlready is why a closing gives nothing that is listed among the
+// adjustments too.
+const adjustedAlready = "its range is among the adjustments, and in the fit already"
+
 func closure(b *journal.Build, c *journal.Closure) Closure {
-	out := Closure{Name: c.Name.Text, Overlap: c.Overlap, Keep: c.Keep}
-	if !c.Has("keep") && c.Keep == 0 {
+	out := Closure{Name: c.Name.Text, Overlap: c.Overlap, Keep: max(c.Keep, 0)}
+	if !c.Has("keep") && c.Keep == 0 || c.Unread("keep") {
 		out.Keep = Lap
 	}
-	adjusted := false
 	for _, p := range c.Crosses {
-		if isAdjusted(b, c, p.Point) {
-			adjusted = true
-			continue
-		}
 		out.Crosses = append(out.Crosses, p.Point)
+		if isAdjusted(b, c, p.Point) {
+			out.InFit = append(out.InFit, p.Point)
+		}
 	}
 	switch {
-	case adjusted && len(out.Crosses) == 0:
-		out.Why = "its range is among the adjustments, and in the fit already"
-	case strings.Contains(strings.ToLower(c.How), "lac"):
-		out.Why = "a lacing gives what its gap does, which goes under `adjusts`"
 	case len(out.Crosses) == 0:
 		out.Why = "which measures it crosses is not noted"
-	case !c.Has("overlap") && c.Overlap == 0:
+	case len(out.InFit) == len(out.Crosses):
+		out.Why = adjustedAlready
+	case strings.Contains(strings.ToLower(c.How), "lac"):
+		out.Why = "a lacing gives what its gap does, which goes under `adjusts`"
+	case !c.Has("overlap") && c.Overlap == 0 || c.Unread("overlap"):
 		out.Why = "its overlap is not noted"
 	}
 	return out
@@ -138,7 +134,7 @@ func (g gatherer) level(s *journal.Seam, p measure.Point) (Level, bool) {
 	l := Level{Point: p}
 	ownKeep := true
 	for i, c := range sides {
-		keep, own := g.keep(s, c)
+		keep, own := Kept(g.journal.Settings, s, c)
 		l.Keep = max(l.Keep, keep)
 		ownKeep = ownKeep && own
 		if i == 0 {
@@ -202,17 +198,17 @@ func crossings(s *journal.Seam, p measure.Point) []*journal.Crossing {
 	return nil
 }
 
-// keep returns the least allowance that must stay at a crossing, and whether the
-// crossing says so itself.
-func (g gatherer) keep(s *journal.Seam, c *journal.Crossing) (keep quantity.Length, own bool) {
-	settings := g.journal.Settings
+// Kept returns the least allowance that must stay on each edge of a seam where it
+// crosses a measure: as the crossing says, else the seam, else the journal, else
+// [Keep]; and whether the crossing says so itself.
+func Kept(settings *journal.Settings, s *journal.Seam, c *journal.Crossing) (keep quantity.Length, own bool) {
 	switch {
-	case c.Has("keep") || c.Keep != 0:
-		return c.Keep, true
-	case s.Has("keep") || s.Keep != 0:
-		return s.Keep, false
-	case settings.Has("keep") || settings.Keep != 0:
-		return settings.Keep, false
+	case (c.Has("keep") || c.Keep != 0) && !c.Unread("keep"):
+		return max(c.Keep, 0), true
+	case (s.Has("keep") || s.Keep != 0) && !s.Unread("keep"):
+		return max(s.Keep, 0), false
+	case (settings.Has("keep") || settings.Keep != 0) && !settings.Unread("keep"):
+		return max(settings.Keep, 0), false
 	}
 	return Keep, false
 }

@@ -10,15 +10,12 @@ import (
 // it opens the seam that adds least to the way in until they give enough.
 func (pr *problem) greedy() (open, panels []bool) {
 	open, panels = make([]bool, len(pr.seams)), make([]bool, len(pr.seams))
-	all := make([]bool, len(pr.seams))
-	for i := range all {
-		all[i] = true
-	}
+	all := pr.all()
 	for k := range pr.needs {
 		if _, missing := pr.give(k, all); missing == 0 || pr.crossedBy(k, panels) {
 			continue
 		}
-		s := pr.next(k, panels, open, func(s share) quantity.Length { return -quantity.Length(pr.seams[s.seam].Count) })
+		s := pr.next(k, panels, open, func(s share) quantity.Length { return -quantity.Length(pr.many(s.seam)) })
 		open[s], panels[s] = true, true
 	}
 	for k := range pr.needs {

@@ -1,6 +1,8 @@
 package room
 
 import (
+	"slices"
+
 	"hussif/build/wayin"
 	"hussif/content/measure"
 	"hussif/content/quantity"
@@ -18,6 +20,27 @@ type Input struct {
 	Closures []Closure
 	Seams    []Seam
 	Garment  *wayin.Garment // whose list of seams Seam.Entry counts in
+
+	// Step is the finest that is marked on an edge. What seams and closings give is a
+	// whole number of steps, and so is how wide panels are; 0 is to the nanometre.
+	Step quantity.Length
+
+	exact bool // what there is to give is not rounded down to what can be marked
+}
+
+// up and down round a length to what can be marked.
+func (in *Input) up(l quantity.Length) quantity.Length {
+	if in.Step <= 0 {
+		return l
+	}
+	return (l + in.Step - 1) / in.Step * in.Step
+}
+
+func (in *Input) down(l quantity.Length) quantity.Length {
+	if in.Step <= 0 || in.exact {
+		return l
+	}
+	return l / in.Step * in.Step
 }
 
 // A Need is a measure with a length that it is short or ample by.
@@ -33,10 +56,22 @@ type Closure struct {
 	Overlap quantity.Length
 	Keep    quantity.Length
 	Crosses []measure.Point
-	Why     string // it gives nothing; "" where it can
+	InFit   []measure.Point // of these, where its range is among the adjustments and in the fit already
+	Why     string          // it gives nothing anywhere; "" where it can
 }
 
-// Room returns how much a closing can give at each measure that it crosses.
+// crosses reports whether a closing has anything to do with a measure.
+func (c *Closure) crosses(p measure.Point) bool {
+	return slices.ContainsFunc(c.Crosses, func(said measure.Point) bool { return covers(said, p) })
+}
+
+// inFit reports whether what a closing gives at a measure is in the fit already.
+func (c *Closure) inFit(p measure.Point) bool {
+	return slices.ContainsFunc(c.InFit, func(said measure.Point) bool { return covers(said, p) })
+}
+
+// Room returns how much a closing can give at each measure that it crosses, but
+// those InFit.
 func (c Closure) Room() quantity.Length {
 	if c.Why != "" {
 		return 0

@@ -9,10 +9,11 @@ import (
 // A Plan is what can be done so that a garment is short nowhere.
 type Plan struct {
 	Input
-	Ample   []Need   // what is more than wanted; taking in is not planned
 	Moves   []Move   // closings to move, whatever seams are opened
 	Options []Option // best first; none where no seam has to be opened, or could help
 	Others  int      // more of them, as near the best as these
+	Next    *Option  // the best of those too long to be told that do not open all that the first does; nil where there is none
+	Beyond  []Need   // what all seams together cannot give, and panels must
 	Unmet   []Unmet  // what no closing and no seam can meet
 	ByHours bool     // ways in were compared by hours, else by length
 	Greedy  bool     // too many seams to try all: measure by measure, one option
@@ -42,13 +43,15 @@ type Option struct {
 	Way      wayin.Way
 	Warnings []Blend
 	Largest  quantity.Length // change of allowance on any edge
+	Or       []string        // others that come to the same, by the seams that they open
 }
 
 // A Change is a seam let out; one without levels is opened for a panel only.
 type Change struct {
 	Seam   string
-	Count  int
-	Piped  bool // its piping is taken out and laid in again
+	Count  int          // how many are opened
+	Side   measure.Side // on which; Both where on either
+	Piped  bool         // its piping is taken out and laid in again
 	Levels []Edge
 }
 
@@ -68,12 +71,13 @@ func (e Edge) Gives() quantity.Length { return quantity.Length(e.Edges) * e.By }
 type Panel struct {
 	Seam   string
 	Count  int
-	Widths []Width
-	Slight bool // it adds no more than the error of measuring anywhere: try the garment on before cutting it
+	Side   measure.Side // of the body that they are for; Both where for either
+	Widths []Width      // at every measure that the seam crosses, by height
+	Slight bool         // it adds no more than the error of measuring anywhere: try the garment on before cutting it
 }
 
-// A Width is the finished width of one panel at a measure; 0 where it runs to a
-// point there.
+// A Width is the finished width of one panel at a measure; 0 where nothing is
+// missing there.
 type Width struct {
 	Point  measure.Point
 	Width  quantity.Length

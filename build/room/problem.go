@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"hussif/build/wayin"
+	"hussif/content/measure"
 	"hussif/content/quantity"
 )
 
@@ -13,8 +14,9 @@ import (
 type problem struct {
 	in      Input
 	needs   []Need
-	shares  [][]share // by need, those with least to give on each edge first
-	seams   []*Seam   // that cross any need, by name
+	shares  [][]share      // by need, those with least to give on each edge first
+	seams   []*Seam        // that cross any need, by name
+	sides   []measure.Side // on which each is opened: one, where all that it crosses of the needs is there
 	byHours bool
 }
 
@@ -35,7 +37,7 @@ func (pr *problem) add(n Need) string {
 				why = "of the seam " + s.Name + ": " + l.Why
 				continue
 			}
-			shares = append(shares, share{i, l, l.Each(), quantity.Length(l.Edges)})
+			shares = append(shares, share{i, l, pr.in.down(l.Each()), quantity.Length(l.Edges)})
 		}
 	}
 	if len(shares) == 0 {
@@ -70,24 +72,64 @@ func (pr *problem) gatherSeams() {
 			return cmp.Or(cmp.Compare(a.each, b.each), cmp.Compare(a.seam, b.seam))
 		})
 	}
+	pr.findSides()
+	load := pr.load(pr.all())
+	pr.byHours = load.Opening.Known && load.Sewing.Known
+}
+
+// findSides finds the seams of which half need not be opened: one of a pair of
+// sleeves, where the other one fits.
+func (pr *problem) findSides() {
+	pr.sides = make([]measure.Side, len(pr.seams))
+	whole := make([]bool, len(pr.seams))
+	for _, shares := range pr.shares {
+		for _, s := range shares {
+			side, seam := s.level.Point.Side, pr.seams[s.seam]
+			shared := seam.Count%2 == 0 && s.level.Edges == seam.Count
+			if side == measure.Both || !shared || pr.sides[s.seam] != measure.Both && pr.sides[s.seam] != side {
+				whole[s.seam] = true
+			}
+			pr.sides[s.seam] = side
+		}
+	}
+	for i := range whole {
+		if whole[i] {
+			pr.sides[i] = measure.Both
+		}
+	}
+}
+
+// all returns that all seams are opened.
+func (pr *problem) all() []bool {
 	all := make([]bool, len(pr.seams))
 	for i := range all {
 		all[i] = true
 	}
-	load := pr.load(all)
-	pr.byHours = load.Opening.Known && load.Sewing.Known
+	return all
+}
+
+// many returns how many of a set of equal seams are opened.
+func (pr *problem) many(i int) int {
+	if pr.sides[i] != measure.Both {
+		return pr.seams[i].Count / 2
+	}
+	return pr.seams[i].Count
+}
+
+// targets returns what has to be reached to open some seams.
+func (pr *problem) targets(few []wayin.Target, open []bool) []wayin.Target {
+	for i, s := range pr.seams {
+		if open[i] {
+			few = append(few, wayin.Target{Entry: s.Entry, Side: pr.sides[i]})
+		}
+	}
+	return few
 }
 
 // load returns how much there is to do to open some seams.
 func (pr *problem) load(open []bool) wayin.Load {
-	var few [mostTried]int
-	entries := few[:0]
-	for i, s := range pr.seams {
-		if open[i] {
-			entries = append(entries, s.Entry)
-		}
-	}
-	return pr.in.Garment.Load(entries...)
+	var few [mostTried]wayin.Target
+	return pr.in.Garment.Load(pr.targets(few[:0], open)...)
 }
 
 // A cost is what ways in are compared by.

@@ -102,23 +102,20 @@ func said(p Plan) string {
 	for _, u := range p.Unmet {
 		out = append(out, fmt.Sprintf("%s stays short by %s: %s", u.Point, inches.Length(u.By), u.Why))
 	}
-	for _, a := range p.Ample {
-		out = append(out, fmt.Sprintf("%s ample by %s", a.Point, inches.Length(a.By)))
-	}
 	return strings.Join(out, "\n")
 }
 
 func saidOption(o Option) string {
 	var out []string
 	for _, s := range o.Seams {
-		text := "open " + s.Seam
+		text := "open " + s.Seam + onSide(s.Side)
 		for _, e := range s.Levels {
 			text += fmt.Sprintf(", %s: %d edges give %s each, %s to %s", e.Point, e.Edges, inches.Length(e.By), inches.Length(e.Was), inches.Length(e.Now))
 		}
 		out = append(out, text)
 	}
 	for _, p := range o.Panels {
-		text := fmt.Sprintf("%d panels in %s", p.Count, p.Seam)
+		text := fmt.Sprintf("%d panels in %s", p.Count, p.Seam+onSide(p.Side))
 		for _, w := range p.Widths {
 			text += fmt.Sprintf(", %s wide at %s", inches.Length(w.Width), w.Point)
 		}
@@ -171,12 +168,24 @@ func TestFor(t *testing.T) {
 			"open sleeve, upper arm girth: 2 edges give 3/8 in each, 5/8 in to 1/4 in"},
 		{"one arm only", "left upper arm: 12, right upper arm: 12", "left upper arm: 11, right upper arm: 12",
 			"seams: [{name: sleeve, count: 2, crosses: {upper arm: 1}}]",
-			"open sleeve, left upper arm girth: 2 edges give 1/2 in each, 1 in to 1/2 in"},
+			"open sleeve (left side only), left upper arm girth: 2 edges give 1/2 in each, 1 in to 1/2 in"},
+		{"a panel in one sleeve", "left upper arm: 12, right upper arm: 12", "left upper arm: 10, right upper arm: 12",
+			"seams: [{name: sleeve, count: 2, trimmed to: 1/4, crosses: [upper arm, wrist]}]",
+			"open sleeve (left side only); 1 panels in sleeve (left side only), 2 in wide at left upper arm girth, 0 in wide at wrist girth"},
+		{"both arms", "left upper arm: 12, right upper arm: 12", "left upper arm: 11, right upper arm: 11.5",
+			"seams: [{name: sleeve, count: 2, crosses: {upper arm: 1}}]",
+			"open sleeve, left upper arm girth: 2 edges give 1/2 in each, 1 in to 1/2 in, right upper arm girth: 2 edges give 1/4 in each, 1 in to 3/4 in"},
+		// 5/8 in over four edges is 5/32 in on each, which nobody can mark.
+		{"marked in sixteenths", "bust: 36", "bust: 35 3/8", "seams: [{name: side, count: 2, crosses: {bust: 1}}]",
+			"open side, bust girth: 4 edges give 3/16 in each, 1 in to 13/16 in"},
+		// An edge with 9/32 in to give is let out by 1/4 in.
+		{"no finer than sixteenths", "bust: 36", "bust: 34", "seams: [{name: side, count: 2, crosses: {bust: 17/32}}, {name: back, crosses: {bust: 1}}]",
+			"open back, bust girth: 2 edges give 1/2 in each, 1 in to 1/2 in; open side, bust girth: 4 edges give 1/4 in each, 9/16 in to 5/16 in"},
 		{"only what is short", "bust: 36, waist: 28", "bust: 35, waist: 28",
 			"seams: [{name: side, count: 2, crosses: {bust: 1, waist: 1}}]",
 			"open side, bust girth: 4 edges give 1/4 in each, 1 in to 3/4 in"},
 		{"too close to call", "bust: 36", "bust: 35 3/4", "seams: [{name: side, count: 2, crosses: {bust: 1}}]", ""},
-		{"ample", "bust: 36", "bust: 38", "seams: [{name: side, count: 2, crosses: {bust: 1}}]", "bust girth ample by 2 in"},
+		{"ample", "bust: 36", "bust: 38", "seams: [{name: side, count: 2, crosses: {bust: 1}}]", ""},
 		{"nothing there", "bust: 36, back width: 14", "bust: 36, back width: 13", "seams: [{name: side, count: 2, crosses: {bust: 1}}]",
 			"across back width stays short by 1 in: no seam crosses the across back width"},
 		{"unclear how many", "upper arm: 12", "upper arm: 11", "seams: [{name: sleeve, count: 3, crosses: {upper arm: 1}}]",

@@ -9,6 +9,18 @@ import (
 
 // Solve finds the plans of least work; see the package comment.
 func Solve(in Input) Plan {
+	p := solve(in)
+	if len(p.Beyond) > 0 && in.Step > 0 {
+		// No panel is cut for what is less than can be marked.
+		in.exact = true
+		if exact := solve(in); len(exact.Beyond) == 0 {
+			return exact
+		}
+	}
+	return p
+}
+
+func solve(in Input) Plan {
 	p := Plan{Input: in}
 	rest := p.close()
 	pr := newProblem(in)
@@ -28,13 +40,44 @@ func Solve(in Input) Plan {
 		p.Greedy = true
 		p.Options = []Option{pr.option(pr.greedy())}
 	default:
-		choices := pr.choose()
-		p.Others = max(0, len(choices)-shown)
-		for _, c := range choices[:len(choices)-p.Others] {
+		choices, next := pr.choose()
+		p.tell(pr, choices)
+		if next != nil {
+			o := pr.option(pr.sets(*next))
+			p.Next = &o
+		}
+	}
+	p.Beyond = pr.beyond()
+	return p
+}
+
+// tell makes options of choices, one of each tie, and counts those beyond what is
+// shown.
+func (p *Plan) tell(pr *problem, choices []choice) {
+	for i, c := range choices {
+		tied := i > 0 && c.ties(choices[i-1])
+		last := len(p.Options) - 1
+		switch {
+		case tied && len(p.Options[last].Or) < shown && p.Others == 0:
+			p.Options[last].Or = append(p.Options[last].Or, pr.names(c))
+		case tied || len(p.Options) == shown:
+			p.Others++
+		default:
 			p.Options = append(p.Options, pr.option(pr.sets(c)))
 		}
 	}
-	return p
+}
+
+// beyond returns what the needs ask for that all seams together cannot give.
+func (pr *problem) beyond() []Need {
+	var out []Need
+	all := pr.all()
+	for k, n := range pr.needs {
+		if _, missing := pr.give(k, all); missing > 0 {
+			out = append(out, Need{n.Point, missing, n.Error})
+		}
+	}
+	return out
 }
 
 // mostTried is the most seams of which all selections are tried.
@@ -59,7 +102,8 @@ func (p *Plan) close() []Need {
 		})
 		for _, i := range order {
 			c := &p.Closures[i]
-			if by := min(c.Room(), n.By); by > 0 && c.crosses(*n) {
+			by := min(p.down(c.Room()), p.up(n.By))
+			if by > 0 && c.crosses(n.Point) && !c.inFit(n.Point) {
 				n.By -= by
 				moved[i].Levels = append(moved[i].Levels, Lapped{n.Point, by, c.Overlap - by})
 			}
@@ -74,15 +118,6 @@ func (p *Plan) close() []Need {
 	return rest
 }
 
-func (c *Closure) crosses(n Need) bool {
-	for _, p := range c.Crosses {
-		if covers(p, n.Point) {
-			return true
-		}
-	}
-	return false
-}
-
 // A share is what a seam has at a need.
 type share struct {
 	seam  int // in the problem's list
@@ -93,7 +128,8 @@ type share struct {
 
 // give divides what is needed at a measure by the edges of the seams that are
 // open and cross it. Each edge gives the least of what is returned and of what it
-// can; missing is what they cannot give all together.
+// can; missing is what they cannot give all together. Where they can, what each
+// gives is rounded up to what can be marked.
 func (pr *problem) give(need int, open []bool) (each, missing quantity.Length) {
 	var edges quantity.Length
 	for _, s := range pr.shares[need] {
@@ -107,7 +143,7 @@ func (pr *problem) give(need int, open []bool) (each, missing quantity.Length) {
 			continue
 		}
 		if each = (rest + edges - 1) / edges; s.each >= each {
-			return each, 0
+			return pr.in.up(each), 0
 		}
 		rest -= s.edges * s.each
 		edges -= s.edges

@@ -8,23 +8,20 @@ import (
 	"hussif/theme"
 )
 
-// advance shows what several builds teach about the next one; nil where they
-// teach nothing.
+// advance shows what several builds of a pattern teach about the next one; nil
+// where they teach nothing.
 func (d desk) advance(title string, s across.Sheet) *theme.Advance {
 	f := d.Journal.Settings.Format
-	out := &theme.Advance{Title: title}
+	out := d.lessonsOf(title, s)
 	for _, r := range s.Rows {
 		if len(r.Builds) == 0 {
 			continue
 		}
-		row := theme.AdvanceRow{Measure: r.Point.String(), Words: r.Words(f)}
-		if s.Pattern == "" {
-			row.Words = r.OffWords(f)
-		} else {
-			row.Pattern = d.length(r.Pattern.Median)
-			if !r.OneOnly() {
-				row.Spread = d.length(r.Pattern.Spread)
-			}
+		row := theme.AdvanceRow{
+			Measure: r.Point.String(), Words: r.Words(f), Pattern: d.length(r.Pattern.Median), Builds: d.restsOn(r),
+		}
+		if !r.OneOnly() {
+			row.Spread = d.length(r.Pattern.Spread)
 		}
 		if r.Body.Read.Known() {
 			row.Body = d.bodyValue(r.Body)
@@ -32,21 +29,48 @@ func (d desk) advance(title string, s across.Sheet) *theme.Advance {
 		if r.Wanted != nil && r.Wanted.Named {
 			row.Wanted = d.between(r.Wanted.Ease)
 		}
-		switch {
-		case r.Verdict == across.Add, r.Verdict == across.TakeOff, r.Verdict == across.Leave:
+		if r.Verdict != across.Untold {
 			row.Change, row.Error = d.signed(r.Change), d.length(r.Error)
-		case s.Pattern == "" && r.Judged > 0:
-			row.Change, row.Error = d.signed(r.Off.Median), d.length(r.OffError)
-		}
-		for _, b := range r.Builds {
-			if build, ok := d.Journal.Find(string(b.Build)); ok {
-				l := d.to(build)
-				l.Note = day(b.Day)
-				row.Builds = append(row.Builds, l)
-			}
 		}
 		out.Rows = append(out.Rows, row)
 	}
+	if len(out.Rows) == 0 {
+		return nil
+	}
+	return out
+}
+
+// cameOut shows how the garments of one kind came out for a wearer; nil where none
+// could be judged.
+func (d desk) cameOut(title string, s across.Sheet) *theme.Advance {
+	f := d.Journal.Settings.Format
+	var rows [][]theme.Link
+	for _, r := range s.Rows {
+		if r.Judged == 0 {
+			continue
+		}
+		names := d.restsOn(r)
+		for i, name := range names {
+			row := []theme.Link{{}, {}, {}, {}, name}
+			if i == 0 {
+				row = []theme.Link{cell(r.Point.String()), cell(r.OffWords(f)), cell(f.Signed(r.Off.Median)), cell(f.Length(r.OffError)), name}
+			}
+			rows = append(rows, row)
+		}
+	}
+	out := d.lessonsOf(title, s)
+	out.Came = columns([]string{"Measure", "At first finish", "Off by", "Error of measuring", "Rests on"},
+		[]bool{false, false, true, true, false}, rows)
+	if out.Came == nil {
+		return nil
+	}
+	out.Came.Title = title
+	return out
+}
+
+// lessonsOf returns what stands round the rows of a sheet.
+func (d desk) lessonsOf(title string, s across.Sheet) *theme.Advance {
+	out := &theme.Advance{Title: title, Rests: []string{"As known on " + day(s.Day), "for wear over " + s.Over.String()}}
 	for _, n := range s.NotCounted {
 		where := string(n.From.Record)
 		if r, ok := d.Journal.Find(where); ok {
@@ -54,11 +78,19 @@ func (d desk) advance(title string, s across.Sheet) *theme.Advance {
 		}
 		out.Out = append(out.Out, where+": "+n.Words())
 	}
-	if len(out.Rows) == 0 {
-		return nil
-	}
-	out.Rests = []string{"As known on " + day(s.Day), "for wear over " + s.Over.String()}
 	return out
+}
+
+func (d desk) restsOn(r across.Row) []theme.Link {
+	var links []theme.Link
+	for _, b := range r.Builds {
+		if build, ok := d.Journal.Find(string(b.Build)); ok {
+			l := d.to(build)
+			l.Note = day(b.Day)
+			links = append(links, l)
+		}
+	}
+	return links
 }
 
 // A cutFor is a pattern and a wearer it was cut for.
@@ -123,7 +155,7 @@ func (d desk) garmentAdvances(p *journal.Person, builds []*journal.Build) []them
 	}
 	var out []theme.Advance
 	for _, kind := range kinds {
-		if a := d.advance(sentence(kind), across.Garment(d.Journal, kind, p, d.Today)); a != nil {
+		if a := d.cameOut(sentence(kind), across.Garment(d.Journal, kind, p, d.Today)); a != nil {
 			out = append(out, *a)
 		}
 	}

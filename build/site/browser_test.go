@@ -15,7 +15,9 @@ import (
 // onePageOfEach is a page of the demo of every kind.
 var onePageOfEach = []string{
 	"index.html", "builds/index.html", "builds/grey-wool-jacket.html", "builds/oat-linen-stays.html",
-	"builds/grey-wool-jacket/2024-04-13-waist-still-tight.html", "people/hester.html", "patterns/kestrel-jacket-draft.html",
+	"builds/grey-wool-jacket/2024-04-13-waist-still-tight.html", "builds/grey-wool-jacket.before-a-remake.html",
+	"builds/grey-wool-jacket.take-down.html", "builds/madder-jacket.documentation.html", "people/hester.wardrobe.html",
+	"to-do.html", "decisions.html", "evidence/index.html", "evidence/piped-seams.feature.html", "materials/on.hand.html", "people/hester.html", "patterns/kestrel-jacket-draft.html",
 	"references/index.html", "references/moss-green-jacket.html", "materials/grey-broadcloth.html", "techniques/index.html",
 	"occasions/index.html", "notes/index.html", "next-time.html", "tags.html", "found.html",
 }

@@ -2,6 +2,7 @@ package site
 
 import (
 	"cmp"
+	"hussif/build/address"
 	"slices"
 	"strings"
 	"time"
@@ -13,7 +14,7 @@ import (
 )
 
 func (b *book) build(r *journal.Build) any {
-	d := b.at(pathOf(r.ID))
+	d := b.at(address.Of(r.ID))
 	fits := b.fits[r]
 	view := theme.Build{
 		Frame:     b.frame(d.path, r.Title, cmp.Or(r.Garment, "Build"), "builds", d.shelfLink(journal.KindBuild)),
@@ -21,7 +22,7 @@ func (b *book) build(r *journal.Build) any {
 		State:     string(stateOf(r)),
 		Facts:     d.buildFacts(r),
 		Body:      d.body(r),
-		Sheets:    []theme.Link{{Href: d.root + under(r, sheetName), Text: "Before a remake"}},
+		Sheets:    []theme.Link{{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"}, {Href: d.root + address.Under(r.ID, address.Documentation), Text: "Documentation"}},
 		FitNow:    d.fitTable("Fit today", fits.now),
 		Tapes:     d.tapes(fits.now),
 		Room:      d.room(r, fits.plan),
@@ -33,6 +34,9 @@ func (b *book) build(r *journal.Build) any {
 		Pieces:    d.pieces(r.Pieces),
 		Needs:     d.needs(r.Needs),
 		Next:      append(d.ownNext(r), d.next(notOwn(d.lessons.For(r.ID), r))...),
+		Features:  d.features(r),
+		Decisions: d.decisionList(d.settled.For(r.ID)),
+		Carried:   d.carried(r.Carries, r.SetAside),
 		Log:       d.entries(r.Notes, false),
 		Hours:     hours(hoursOf(r)),
 		Photos:    d.photos(r),
@@ -40,19 +44,13 @@ func (b *book) build(r *journal.Build) any {
 		Tags:      d.tagLinks(r.Tags),
 	}
 	if len(r.Seams) > 0 {
-		view.Sheets = append(view.Sheets, theme.Link{Href: d.root + under(r, takeDownName), Text: "Take-down"})
+		view.Sheets = append(view.Sheets, theme.Link{Href: d.root + address.Under(r.ID, address.TakeDown), Text: "Take-down"})
 	}
 	for _, layer := range r.Over {
 		view.Dressing = append(view.Dressing, layer.Text)
 	}
 	if fits.then != nil && fits.then.Day != fits.now.Day {
 		view.FitThen = d.fitTable("Fit when first finished", *fits.then)
-	}
-	for _, f := range r.Features {
-		view.Features = append(view.Features, theme.Feature{What: f.What.Text, RestsOn: d.refs(f.RestsOn), Departs: f.Departs})
-	}
-	for _, n := range r.Notes {
-		view.Decisions = append(view.Decisions, d.decisions(n, false)...)
 	}
 	return view
 }
@@ -83,7 +81,7 @@ func (d desk) buildFacts(r *journal.Build) []theme.Fact {
 		s.say("Hours", plannedAgainst(hours(worked), hours(r.Planned.Hours)))
 	}
 	s.say("Spent", plannedAgainst(strings.Join(spentOn(r), " and "), money(r.Planned.Cost)))
-	s.say("May be seen by", audience(r.Share))
+	s.say("May be seen by", d.seenBy(r.Share))
 	return s
 }
 
@@ -126,7 +124,16 @@ func spentOn(b *journal.Build) []string {
 	return out
 }
 
-func audience(a journal.Audience) string {
+// seenBy says who may see a page that says so itself: never more than may see the
+// journal.
+func (b *book) seenBy(a journal.Audience) string {
+	whole := b.Journal.Settings.Share
+	if a == "" {
+		return ""
+	}
+	if whole == journal.Self || a == journal.Public {
+		a = whole
+	}
 	switch a {
 	case journal.Circle:
 		return "the sewing circle"

@@ -3,18 +3,16 @@ package site
 import (
 	"cmp"
 	"slices"
-	"strings"
 
 	"hussif/build/lesson"
 	"hussif/content/journal"
-	"hussif/content/prose"
 	"hussif/theme"
 )
 
 // card stands for a record in a list.
 func (d desk) card(r journal.Record) theme.Card {
 	page := r.Head()
-	c := theme.Card{Link: d.to(r), Kind: shelfOf(page.Kind).One, Photo: d.face(r), NextUp: len(d.lessons.For(page.ID))}
+	c := theme.Card{Link: d.to(r), Kind: shelfOf(page.Kind).One, Photo: d.face(r), NextUp: d.open(page.ID)}
 	say := func(lines ...string) {
 		for _, line := range lines {
 			if line != "" {
@@ -46,6 +44,17 @@ func (d desk) card(r journal.Record) theme.Card {
 	}
 	say(d.opening(r))
 	return c
+}
+
+// open counts the next-time notes about a record that are not answered for it.
+func (b *book) open(id journal.ID) int {
+	n := 0
+	for _, l := range b.lessons.For(id) {
+		if b.lessons.StateFor(l, id) == lesson.Open {
+			n++
+		}
+	}
+	return n
 }
 
 func (d desk) cards(records []journal.Record) []theme.Card {
@@ -88,20 +97,67 @@ func stateOf(b *journal.Build) journal.State {
 
 // next shows next-time notes on a page that may be the one they were written on.
 func (d desk) next(lessons []lesson.Lesson) []theme.Next {
-	var out []theme.Next
+	out := make([]theme.Next, 0, len(lessons))
 	for _, l := range lessons {
-		n := theme.Next{Text: d.titled(l.From, l.Text)}
+		n := theme.Next{Text: d.Journal.Titled(l.Text)}
 		if l.Day != 0 {
 			n.Day = day(l.Day)
 		}
 		if from, ok := d.Journal.Find(string(l.From)); ok {
 			n.From = theme.Link{Href: d.href(from, l.Anchor), Text: from.Head().Title}
 		}
-		n.About = slices.Concat(d.ids(l.Patterns), d.ids(l.Techniques), d.ids(l.Materials), d.ids(l.People), d.ids(l.Others))
+		n.About = d.ids(l.Patterns, l.Techniques, l.Materials, l.People, l.Others)
 		for _, g := range l.Garments {
 			n.About = append(n.About, theme.Link{Text: g})
 		}
+		n.State, n.Answer = d.answered(l)
 		out = append(out, n)
+	}
+	return out
+}
+
+// answered says what was made of a lesson: by the newest that carries it, or else by
+// who set it aside.
+func (d desk) answered(l lesson.Lesson) (state string, answer theme.Link) {
+	for _, a := range slices.Backward(l.Answers) {
+		if a.State != l.State() {
+			continue
+		}
+		from, ok := d.Journal.Find(string(a.From))
+		if !ok {
+			continue
+		}
+		answer = d.to(from)
+		if a.State == lesson.SetAside {
+			answer.Note = answer.Text
+			answer.Text = a.Because
+			return "set aside:", answer
+		}
+		return "carried into", answer
+	}
+	return "", theme.Link{}
+}
+
+// carried shows the next-time notes that a record answers.
+func (d desk) carried(refs []journal.Ref, aside []journal.SetAside) []theme.Next {
+	var out []theme.Next
+	add := func(ref journal.Ref) {
+		r, ok := d.Journal.Find(ref.To)
+		if !ok {
+			return
+		}
+		anchor, _ := journal.Anchor(r, ref.Anchor)
+		for _, l := range d.lessons.From(r.Head().ID) {
+			if l.Anchor == anchor {
+				out = append(out, d.next([]lesson.Lesson{l})...)
+			}
+		}
+	}
+	for _, ref := range refs {
+		add(ref)
+	}
+	for _, s := range aside {
+		add(s.Note)
 	}
 	return out
 }
@@ -126,33 +182,9 @@ func (d desk) ownNext(r journal.Record) []theme.Next {
 func frontAnchors(r journal.Record) []string {
 	var anchors []string
 	for i := range r.Head().Next {
-		anchors = append(anchors, journal.NextAnchor(i))
+		anchors = append(anchors, r.Head().Next[i].Anchor)
 	}
 	return anchors
-}
-
-// decisions shows what a note decided: in its fields, and in its text, where the
-// text itself says the rest.
-func (d desk) decisions(n *journal.Note, own bool) []theme.Decision {
-	var out []theme.Decision
-	for i, c := range n.Decided {
-		a := journal.DecisionAnchor(i)
-		decision := theme.Decision{
-			Question: c.Question, Chose: c.Chose, InsteadOf: c.InsteadOf, Because: c.Because, RestsOn: d.refs(c.RestsOn),
-		}
-		if own {
-			decision.Anchor = a
-		} else {
-			decision.From = theme.Link{Href: d.href(n, a), Text: day(n.Date)}
-		}
-		out = append(out, decision)
-	}
-	for _, remark := range n.Text.Remarks {
-		if remark.Kind == prose.Decided && !own {
-			out = append(out, theme.Decision{Chose: d.titled(n.ID, remark.Text), From: theme.Link{Href: d.href(n, remark.Anchor), Text: day(n.Date)}})
-		}
-	}
-	return out
 }
 
 // entry stands for a dated note in a list.
@@ -165,27 +197,7 @@ func (d desk) entry(n *journal.Note, withBuild bool) theme.Entry {
 }
 
 // opening returns how a record's text begins.
-func (d desk) opening(r journal.Record) string {
-	return d.titled(r.Head().ID, r.Head().Text.Opening)
-}
-
-// titled returns words of a record's text in which ties without words of their own
-// read as the titles of what they lead to.
-func (d desk) titled(id journal.ID, words string) string {
-	r, ok := d.Journal.Find(string(id))
-	if !ok {
-		return words
-	}
-	for _, l := range r.Head().Text.Links {
-		if l.Form != prose.Tie || l.Text != "" {
-			continue
-		}
-		if to, ok := d.Journal.Find(l.To); ok {
-			words = strings.Replace(words, l.To, to.Head().Title, 1)
-		}
-	}
-	return words
-}
+func (d desk) opening(r journal.Record) string { return d.Journal.Titled(r.Head().Text.Opening) }
 
 // entries lists notes, the newest first.
 func (d desk) entries(notes []*journal.Note, withBuild bool) []theme.Entry {
@@ -215,24 +227,28 @@ var how = map[string]string{
 	"pieces":     "Cut of it",
 	"build":      "Notes",
 	"worn":       "Worn at",
+	"carries":    "Carried by",
+	"set aside":  "Set aside in",
+	"turned out": "Judged in",
+	"decided":    "Decided in",
 	"body":       "Measured in",
 }
 
 // backlinks shows what links to a record, by how it does.
 func (d desk) backlinks(r journal.Record) theme.Backlinks {
 	var groups theme.Backlinks
-	seen := make(map[string]bool)
+	type said struct{ words, href string }
+	seen := make(map[said]bool)
 	for _, tie := range d.Journal.LinkedFrom(r.Head().ID) {
 		words := cmp.Or(how[tie.Field], "By "+tie.Field)
 		link := d.to(tie.From)
 		if n, ok := tie.From.(*journal.Note); ok {
 			link.Note = day(n.Date)
 		}
-		key := words + "\x00" + link.Href
-		if seen[key] {
+		if seen[said{words, link.Href}] {
 			continue
 		}
-		seen[key] = true
+		seen[said{words, link.Href}] = true
 		i := slices.IndexFunc(groups, func(g theme.BacklinkGroup) bool { return g.How == words })
 		if i < 0 {
 			i = len(groups)

@@ -2,7 +2,7 @@ package site
 
 import (
 	"cmp"
-	"html/template"
+	"hussif/build/address"
 	"path"
 	"slices"
 	"strconv"
@@ -22,7 +22,7 @@ type desk struct {
 	root string
 }
 
-func (b *book) at(path string) desk { return desk{book: b, path: path, root: rootFrom(path)} }
+func (b *book) at(path string) desk { return desk{book: b, path: path, root: address.Root(path)} }
 
 // to links to a record by its title.
 func (d desk) to(r journal.Record) theme.Link {
@@ -30,15 +30,15 @@ func (d desk) to(r journal.Record) theme.Link {
 }
 
 func (d desk) href(r journal.Record, anchor string) string {
-	target := pathOf(r.Head().ID)
-	href := d.root + target
+	root, target := d.root, d.paths[r.Head().ID]
 	if target == d.path {
-		href = ""
+		root, target = "", ""
 	}
-	if anchor != "" {
-		href += "#" + anchor
+	if anchor == "" {
+		return cmp.Or(root+target, "#")
 	}
-	return cmp.Or(href, "#")
+	anchor, _ = journal.Anchor(r, anchor)
+	return root + target + "#" + anchor
 }
 
 // ref links to what a field names. A name that leads nowhere is shown as it was
@@ -64,11 +64,18 @@ func (d desk) word(name string, kinds ...journal.Kind) theme.Link {
 	return d.ref(journal.Ref{To: name}, kinds...)
 }
 
-func (d desk) ids(ids []journal.ID) []theme.Link {
-	var links []theme.Link
-	for _, id := range ids {
-		if r, ok := d.Journal.Find(string(id)); ok {
-			links = append(links, d.to(r))
+// ids links to records; those of several lists stand together.
+func (d desk) ids(lists ...[]journal.ID) []theme.Link {
+	n := 0
+	for _, ids := range lists {
+		n += len(ids)
+	}
+	links := make([]theme.Link, 0, n)
+	for _, ids := range lists {
+		for _, id := range ids {
+			if r, ok := d.Journal.Find(string(id)); ok {
+				links = append(links, d.to(r))
+			}
 		}
 	}
 	return links
@@ -77,39 +84,26 @@ func (d desk) ids(ids []journal.ID) []theme.Link {
 func (d desk) tagLinks(tags []journal.Word) []theme.Link {
 	var links []theme.Link
 	for _, t := range tags {
-		links = append(links, theme.Link{Href: d.root + tagsPath + "#" + anchor("tag", t.Text), Text: t.Text})
+		links = append(links, theme.Link{Href: d.root + address.Tags + "#" + address.Anchor("tag", t.Text), Text: t.Text})
 	}
 	return links
-}
-
-// body prints a record's text.
-func (d desk) body(r journal.Record) template.HTML {
-	page := r.Head()
-	if page.Text.Body.Start == page.Text.Body.End {
-		return ""
-	}
-	tree := prose.Tree(page.File, page.Text.Body, journal.Start(r))
-	html, err := theme.Prose(tree, page.File.Data[page.Text.Body.Start:page.Text.Body.End], linker{d, page})
-	if err != nil {
-		panic(err) // writing to memory does not fail
-	}
-	return html
 }
 
 // A linker answers for the links and pictures in a record's text.
 type linker struct {
 	desk
-	page *journal.Page
+	record journal.Record
 }
 
 // Tie implements [theme.Linker].
 func (l linker) Tie(link prose.Link) (href, text string, ok bool) {
-	if link.To == "" {
-		return "#" + link.Anchor, link.Text, true
-	}
 	var r journal.Record
+	if link.To == "" {
+		anchor, _ := journal.Anchor(l.record, link.Anchor)
+		return "#" + anchor, cmp.Or(link.Text, link.Anchor), true
+	}
 	if link.Form == prose.Relative {
-		r, ok = l.Journal.FileOf(l.page.File, link.To)
+		r, ok = l.Journal.FileOf(l.record.Head().File, link.To)
 	} else {
 		r, ok = l.Journal.Find(link.To)
 	}
@@ -122,7 +116,7 @@ func (l linker) Tie(link prose.Link) (href, text string, ok bool) {
 // Picture implements [theme.Linker].
 func (l linker) Picture(p prose.Picture) (theme.Photo, bool) {
 	photo := l.photo(journal.Picture{
-		Path: path.Join(path.Dir(l.page.File.Name), p.To), Alt: p.Alt, Caption: p.Title,
+		Path: path.Join(path.Dir(l.record.Head().File.Name), p.To), Alt: p.Alt, Caption: p.Title,
 	})
 	if photo == nil {
 		return theme.Photo{}, false

@@ -3,10 +3,13 @@ package site
 import (
 	"cmp"
 	"fmt"
+	"hussif/build/address"
 	"maps"
 	"slices"
 	"strings"
 	"time"
+	"unicode"
+	"unicode/utf8"
 
 	"hussif/build/lesson"
 	"hussif/content/edtf"
@@ -29,7 +32,15 @@ var howToAdd = map[journal.Kind]string{
 
 func (b *book) list(s shelf) any {
 	d := b.at(s.path())
-	view := theme.List{Frame: b.frame(d.path, s.Title, "", s.Section)}
+	view := theme.List{Frame: b.frame(d.path, s.Title, "", s.section())}
+	switch s.Kind {
+	case journal.KindMaterial:
+		view.Beside = []theme.Link{{Href: d.root + address.Stash, Text: "What is on hand"}}
+	case journal.KindOccasion:
+		view.Beside = []theme.Link{{Href: d.root + address.Calendar, Text: "The same as a calendar"}}
+	case journal.KindNote:
+		view.Beside = []theme.Link{{Href: d.root + theme.FeedPath, Text: "The newest as a feed"}}
+	}
 	if groups := d.groups(s.Kind); len(groups) > 0 {
 		view.Groups = groups
 	} else {
@@ -55,7 +66,7 @@ func (d desk) groups(k journal.Kind) []theme.CardGroup {
 		list := slices.Clone(j.References)
 		slices.SortStableFunc(list, func(a, b *journal.Reference) int { return cmp.Compare(a.Date.Earliest, b.Date.Earliest) })
 		return d.grouped(records(list), func(r journal.Record) string {
-			return sentence(string(r.(*journal.Reference).Type))
+			return sentence(cmp.Or(string(r.(*journal.Reference).Type), "other"))
 		})
 	case journal.KindMaterial:
 		return d.grouped(records(j.Materials), func(r journal.Record) string { return sentence(r.(*journal.Material).What) })
@@ -105,15 +116,13 @@ func (b *book) notesByYear() map[string][]*journal.Note {
 	return years
 }
 
-func yearPath(year string) string { return "notes/of-" + year + ".html" }
-
 // years lists the years that have a page of their own, the newest first.
 func (d desk) years() []theme.CardGroup {
 	years := d.notesByYear()
 	var group theme.CardGroup
 	for _, year := range slices.Backward(slices.Sorted(maps.Keys(years))) {
 		group.Cards = append(group.Cards, theme.Card{
-			Link:  theme.Link{Href: d.root + yearPath(year), Text: year},
+			Link:  theme.Link{Href: d.root + address.Year(year), Text: year},
 			Lines: []string{counted(len(years[year]), shelfOf(journal.KindNote))},
 		})
 	}
@@ -122,7 +131,7 @@ func (d desk) years() []theme.CardGroup {
 
 // notesOf is the page of one year's notes, by month.
 func (b *book) notesOf(year string, notes []*journal.Note) any {
-	d := b.at(yearPath(year))
+	d := b.at(address.Year(year))
 	view := theme.List{Frame: b.frame(d.path, "Notes of "+year, "", "notes", d.shelfLink(journal.KindNote))}
 	view.Groups = d.grouped(newestNotes(notes), func(r journal.Record) string {
 		_, month, _ := r.(*journal.Note).Date.Date()
@@ -158,14 +167,16 @@ func sentence(words string) string {
 	if words == "" {
 		return ""
 	}
-	return strings.ToUpper(words[:1]) + words[1:]
+	first, size := utf8.DecodeRuneInString(words)
+	return string(unicode.ToUpper(first)) + words[size:]
 }
 
 func (b *book) start() any {
-	d := b.at(startPath)
+	d := b.at(address.Start)
 	view := theme.Start{
 		Frame:   b.frame(d.path, cmp.Or(b.Journal.Settings.Title, "Workroom journal"), "", "start"),
-		NextAll: theme.Link{Href: nextPath, Text: "All next-time notes"},
+		NextAll: theme.Link{Href: address.NextTime, Text: "All next-time notes"},
+		ToDo:    theme.Link{Href: address.ToDo, Text: "What holds them up"},
 	}
 	for _, build := range newestFirst(slices.Clone(b.Journal.Builds)) {
 		switch stateOf(build) {
@@ -237,7 +248,7 @@ func away(on, today edtf.Day) string {
 }
 
 func (b *book) nextTime() any {
-	d := b.at(nextPath)
+	d := b.at(address.NextTime)
 	view := theme.NextTime{
 		Frame: b.frame(d.path, "Next time", "", "next time"),
 		Empty: "Nothing yet. Begin a paragraph of a note with \"Next time:\" and it is gathered here.",
@@ -246,7 +257,7 @@ func (b *book) nextTime() any {
 		if len(groups) == 0 {
 			return
 		}
-		section := theme.NextSection{Title: title, Anchor: slug(title)}
+		section := theme.NextSection{Title: title, Anchor: address.Slug(title)}
 		for _, g := range groups {
 			section.Groups = append(section.Groups, d.nextGroup(g, len(b.lessons.All) > manyLessons))
 		}
@@ -285,7 +296,7 @@ func (d desk) nextGroup(g lesson.Group, many bool) theme.Group {
 }
 
 func (b *book) tags() any {
-	d := b.at(tagsPath)
+	d := b.at(address.Tags)
 	view := theme.Tags{Frame: b.frame(d.path, "Tags", "", "tags")}
 	links := make(map[string][]theme.Link)
 	for _, r := range b.Journal.Records() {
@@ -297,13 +308,13 @@ func (b *book) tags() any {
 		}
 	}
 	for _, tag := range slices.Sorted(maps.Keys(links)) {
-		view.Groups = append(view.Groups, theme.TagGroup{Tag: tag, Anchor: anchor("tag", tag), Links: links[tag]})
+		view.Groups = append(view.Groups, theme.TagGroup{Tag: tag, Anchor: address.Anchor("tag", tag), Links: links[tag]})
 	}
 	return view
 }
 
 func (b *book) found() any {
-	d := b.at(foundPath)
+	d := b.at(address.Found)
 	view := theme.Found{Frame: b.frame(d.path, "What check found", "", "found")}
 	pages := make(map[*source.File]journal.Record)
 	for _, r := range b.Journal.Records() {

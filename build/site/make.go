@@ -23,6 +23,7 @@ type Order struct {
 	Journal  *journal.Journal
 	Files    fs.FS            // the journal's folder
 	Findings []source.Finding // of check; none of them an error
+	Bodies   *Bodies          // seen while the journal was read, or nil
 	Today    edtf.Day
 	Out      string      // the site's folder
 	Recipe   keep.Recipe // stands for all of the above but Out, for another run to know
@@ -32,28 +33,27 @@ type Order struct {
 // A Made says what came of an order.
 type Made struct {
 	output.Report
-	Pages    int
-	Pictures int // scaled copies
-	Fresh    int // pictures that were made now, not found in the store
+	Pages  int
+	Photos int // of the journal, each counted once however many copies it has
 }
 
 // Make makes a site. Findings are what kept it from being made: pictures that
-// turned out to be damaged, or two records of one page; then nothing is written.
+// turned out to be damaged; then nothing is written.
 // An error is trouble with the disk, or says which pages could not be made.
 func Make(ctx context.Context, o Order) (Made, []source.Finding, error) {
 	pictures, made, faults, err := develop(ctx, o)
 	if err != nil {
 		return made, nil, err
 	}
-	pages, clashes := Plan(Input{Journal: o.Journal, Findings: o.Findings, Pictures: pictures, Today: o.Today})
-	if findings := append(faults, clashes...); len(findings) > 0 {
-		return made, source.Sort(findings), nil
+	if len(faults) > 0 {
+		return made, source.Sort(faults), nil
 	}
+	pages, beside := Plan(Input{Journal: o.Journal, Findings: o.Findings, Bodies: o.Bodies, Pictures: pictures, Today: o.Today})
 	look, err := theme.New()
 	if err != nil {
 		return made, nil, err
 	}
-	files := assets()
+	files := append(assets(), beside...)
 	for _, p := range pages {
 		files = append(files, output.File{Path: p.Path, Content: func(w io.Writer) error { return look.Render(w, p.View()) }})
 	}
@@ -94,10 +94,7 @@ func develop(ctx context.Context, o Order) (map[string][]photo.Picture, Made, []
 			continue
 		}
 		pictures[r.Name] = r.Pictures
-		made.Pictures += len(r.Pictures)
-		if r.Fresh {
-			made.Fresh++
-		}
+		made.Photos++
 	}
 	return pictures, made, findings, nil
 }

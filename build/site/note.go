@@ -2,6 +2,7 @@ package site
 
 import (
 	"cmp"
+	"hussif/build/address"
 	"slices"
 	"strings"
 
@@ -11,7 +12,7 @@ import (
 )
 
 func (b *book) note(r *journal.Note) any {
-	d := b.at(pathOf(r.ID))
+	d := b.at(address.Of(r.ID))
 	crumbs := []theme.Link{d.shelfLink(journal.KindNote)}
 	section := "notes"
 	if r.Of != nil {
@@ -24,7 +25,9 @@ func (b *book) note(r *journal.Note) any {
 		Facts:     d.noteFacts(r),
 		Body:      d.body(r),
 		Measured:  d.readings(r.Measured),
-		Decisions: d.decisions(r, true),
+		Decisions: d.ownDecisions(r),
+		TurnedOut: d.turnedOut(r),
+		Carried:   d.carried(r.Carries, r.SetAside),
 		Next:      d.ownNext(r),
 		Material:  d.materialTable(movements(r), true),
 		Moves:     moves(r.Moves),
@@ -60,16 +63,23 @@ func (d desk) noteFacts(r *journal.Note) []theme.Fact {
 		spent = append(spent, line)
 	}
 	s.say("Spent", strings.Join(spent, ", "))
+	s.say("Opened", words(r.Opened))
+	s.say("Sewed", words(r.Sewed))
 	s.link("Techniques", d.refs(r.Techniques, journal.KindTechnique)...)
 	s.link("Worn at", d.refOrNone(r.Occasion))
-	var changed []string
-	for _, c := range r.PatternChanged {
-		changed = append(changed, c.Point.String()+" "+d.Journal.Settings.Format.Signed(c.By))
-	}
-	s.say("Pattern changed", strings.Join(changed, ", "))
+	s.say("Pattern changed", d.changes(r.PatternChanged))
 	s.say("On the pattern", yes(r.OnPattern, "yes", "not yet"))
-	s.say("May be seen by", audience(r.Share))
+	s.say("May be seen by", d.seenBy(r.Share))
 	return s
+}
+
+// changes shows what is added to each measure.
+func (b *book) changes(list journal.Changes) string {
+	var out []string
+	for _, c := range list {
+		out = append(out, c.Point.String()+" "+b.Journal.Settings.Format.Signed(c.By))
+	}
+	return strings.Join(out, ", ")
 }
 
 func moves(m journal.Moves) []string {

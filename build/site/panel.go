@@ -1,9 +1,9 @@
 package site
 
 import (
-	"cmp"
 	"errors"
 	"fmt"
+	"hussif/build/address"
 	"slices"
 	"strings"
 
@@ -47,26 +47,18 @@ func seamNamed(b *journal.Build, name string) *journal.Seam {
 	return &b.Seams[i]
 }
 
-// cut works out the shape from the heights at which the seam crosses measures. A
-// panel that is wanted at one of them only runs to a point at the ends of the seam
-// (common practice).
+// cut works out the shape from the heights at which the seam crosses measures.
 func (c *cutPanel) cut(s *journal.Seam) {
-	widths := slices.DeleteFunc(slices.Clone(c.Widths), func(w room.Width) bool { return !w.Placed })
-	slices.SortStableFunc(widths, func(a, b room.Width) int { return cmp.Compare(a.At, b.At) })
 	var levels []panel.Level
-	for _, w := range widths {
+	for _, w := range c.Outline(s.Length) {
 		levels = append(levels, panel.Level{At: w.At, Width: w.Width})
-		c.names = append(c.names, w.Point.String())
-	}
-	if len(levels) == 1 && s.Has("length") {
-		const near = quantity.Inch
-		if levels[0].At >= near {
-			levels = slices.Insert(levels, 0, panel.Level{})
-			c.names = slices.Insert(c.names, 0, "end of the seam")
-		}
-		if last := levels[len(levels)-1].At; s.Length-last >= near {
-			levels = append(levels, panel.Level{At: s.Length})
-			c.names = append(c.names, "end of the seam")
+		switch {
+		case !w.IsEnd():
+			c.names = append(c.names, w.Point.String())
+		case w.At == 0:
+			c.names = append(c.names, "top of the seam")
+		default:
+			c.names = append(c.names, "foot of the seam")
 		}
 	}
 	if len(levels) < 2 {
@@ -150,7 +142,7 @@ func (d desk) panel(b *journal.Build, o room.Option, k int, drawn bool) theme.Pa
 	if !drawn {
 		return out
 	}
-	id := "panel-" + slug(c.Seam)
+	id := "panel-" + address.Slug(c.Seam)
 	out.Drawing = draw.DrawPanel(d.drawnPanel(c, id))
 	out.Layouts = d.layouts(b, c, id)
 	for _, paper := range papers() {
@@ -282,12 +274,8 @@ func (d desk) layoutWords(c cutPanel, l panel.Layout) string {
 		return panels + " out of it, taking " + f.Size(l.Used)
 	case l.GrainUnknown && len(l.Placements) > 0:
 		return panels + " out of it if its length is on the straight grain, which is not noted"
-	case l.Lacks.Wider > 0:
-		return "not found: " + f.Length(l.Lacks.Wider) + " more width would do"
-	case l.Lacks.Longer > 0:
-		return "not found: " + f.Length(l.Lacks.Longer) + " more length would do"
 	}
-	return "not found: " + f.Size(l.Lacks.Both) + " more, across and along, would do"
+	return "not found: " + l.Lacks.Words(f)
 }
 
 func (d desk) drawnLayout(c cutPanel, l panel.Layout, m movement, id, words string) draw.Layout {
@@ -321,7 +309,7 @@ func (d desk) drawnLayout(c cutPanel, l panel.Layout, m movement, id, words stri
 func papers() []draw.Paper { return []draw.Paper{draw.A4(), draw.Letter()} }
 
 func tilesPath(b *journal.Build, seam string, paper draw.Paper) string {
-	return strings.TrimSuffix(pathOf(b.ID), ".html") + "/panel-" + strings.ReplaceAll(slug(seam), "/", "-") + "-" + strings.ToLower(paper.Name) + ".html"
+	return strings.TrimSuffix(address.Of(b.ID), ".html") + "/panel-" + strings.ReplaceAll(address.Slug(seam), "/", "-") + "-" + strings.ToLower(paper.Name) + ".html"
 }
 
 // tiles is the page of a panel at full size, cut into sheets of one paper.

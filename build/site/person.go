@@ -1,6 +1,7 @@
 package site
 
 import (
+	"hussif/build/address"
 	"slices"
 
 	"hussif/build/fit"
@@ -11,15 +12,15 @@ import (
 )
 
 func (b *book) person(r *journal.Person) any {
-	d := b.at(pathOf(r.ID))
+	d := b.at(address.Of(r.ID))
 	builds := b.madeFor[r]
 	view := theme.Person{
 		Frame: b.frame(d.path, r.Title, "Wearer", "people", d.shelfLink(journal.KindPerson)),
 		Photo: d.opener(r),
 		Body:  d.body(r),
 		Sheets: []theme.Link{
-			{Href: d.root + under(r, "wardrobe"), Text: "Wardrobe: does it still fit"},
-			{Href: d.root + under(r, sheetName), Text: "Before a remake"},
+			{Href: d.root + address.Under(r.ID, address.Wardrobe), Text: "Wardrobe: does it still fit"},
+			{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"},
 		},
 		Time:      d.bodyOverTime(r),
 		Advances:  d.garmentAdvances(r, builds),
@@ -27,11 +28,11 @@ func (b *book) person(r *journal.Person) any {
 		Fit:       d.fitGrid("Fit today", b.now(builds), "Against the newest body measures over what each is worn with, as of "+day(b.Today)+"."),
 		FitThen:   d.fitGrid("Fit when first finished", b.then(builds)),
 		Builds:    d.cards(records(builds)),
-		Next:      d.next(b.lessons.For(r.ID)),
+		Next:      append(d.ownNext(r), d.next(notOwn(b.lessons.For(r.ID), r))...),
 		Backlinks: d.backlinks(r),
 		Tags:      d.tagLinks(r.Tags),
 	}
-	view.Facts = personFacts(r)
+	view.Facts = b.personFacts(r)
 	sessions := fit.Sessions(b.Journal, r)
 	for _, session := range slices.Backward(sessions) {
 		view.Sessions = append(view.Sessions, d.measuring(session))

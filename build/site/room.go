@@ -61,12 +61,7 @@ func (d desk) plan(b *journal.Build, p *room.Plan, i int) theme.Plan {
 	o := p.Options[i]
 	f := d.Journal.Settings.Format
 	plan := theme.Plan{Title: planTitle(o), Closures: d.moves(p), WayIn: d.wayIn(o.Way)}
-	if why := p.Why(i, f); why != "" {
-		plan.Why = why + " than the next"
-		if strings.HasPrefix(why, "comes first") || strings.HasPrefix(why, "changes") {
-			plan.Why = why
-		}
-	}
+	plan.Why = p.Why(i, f)
 	if t := d.gives(o); t != nil {
 		plan.Gives = *t
 	}

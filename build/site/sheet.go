@@ -1,6 +1,8 @@
 package site
 
 import (
+	"cmp"
+	"hussif/build/address"
 	"slices"
 	"strings"
 
@@ -11,15 +13,13 @@ import (
 	"hussif/theme"
 )
 
-const sheetName = "before-a-remake"
-
 // sheetOf returns what the before-a-remake sheets have in common.
 func (b *book) sheetOf(r journal.Record) (desk, theme.Sheet) {
 	page := r.Head()
-	d := b.at(under(r, sheetName))
+	d := b.at(address.Under(page.ID, address.Remake))
 	s := shelfOf(page.Kind)
 	return d, theme.Sheet{
-		Frame: b.frame(d.path, page.Title, "Before a remake", s.Section, d.shelfLink(page.Kind), d.to(r)),
+		Frame: b.frame(d.path, page.Title, "Before a remake", s.section(), d.shelfLink(page.Kind), d.to(r)),
 		Of:    d.to(r),
 		Next:  d.next(b.lessons.For(page.ID)),
 	}
@@ -38,13 +38,10 @@ func (b *book) buildSheet(r *journal.Build) any {
 	view.Seams, view.Closures, view.Pieces = d.seams(r.Seams), d.closures(r), d.pieces(r.Pieces)
 	view.Needs = d.needs(r.Needs)
 	view.Left = d.leftTable(r)
-	view.Hours = hoursByStage(r)
-	for _, f := range r.Features {
-		view.Features = append(view.Features, theme.Feature{What: f.What.Text, RestsOn: d.refs(f.RestsOn), Departs: f.Departs})
-	}
-	for _, n := range r.Notes {
-		view.Decisions = append(view.Decisions, d.decisions(n, false)...)
-	}
+	view.Hours = d.hoursOf(r)
+	view.Next = append(d.next(b.lessons.OpenFor(r)), view.Next...)
+	view.Features = d.features(r)
+	view.Decisions = d.decisionList(d.settled.For(r.ID))
 	for _, ref := range r.Pattern {
 		if p := d.Journal.Pattern(ref); p != nil {
 			if a := d.advance(p.Title, d.taught[cutFor{p, d.Journal.Person(r.For)}]()); a != nil {
@@ -56,7 +53,7 @@ func (b *book) buildSheet(r *journal.Build) any {
 		view.ToDo = append(view.ToDo, m.Words())
 	}
 	if len(r.Seams) > 0 {
-		view.TakeDown = &theme.Link{Href: d.root + under(r, takeDownName), Text: "Take-down sheet"}
+		view.TakeDown = &theme.Link{Href: d.root + address.Under(r.ID, address.TakeDown), Text: "Take-down sheet"}
 	}
 	if len(r.Seams) == 0 {
 		view.Empty = append(view.Empty, "no seams are listed, so what they can give and what must be opened cannot be told: add `seams:` to the build")
@@ -72,25 +69,17 @@ func (d desk) leftTable(r *journal.Build) *theme.Table {
 	return d.materialTable(d.leftOvers(r), true)
 }
 
-// hoursByStage adds up what a build took by stage of the work, in the order of
-// the stages.
-func hoursByStage(r *journal.Build) []theme.Fact {
+// hoursOf shows what a build took by stage of the work, and what is still to come.
+func (d desk) hoursOf(r *journal.Build) []theme.Fact {
+	work := d.work.Of(r.ID)
 	var s sheet
-	for _, stage := range append(slices.Clone(journal.Stages), "") {
-		sum := r.Notes[:0:0]
-		for _, n := range r.Notes {
-			if n.Stage == stage {
-				sum = append(sum, n)
-			}
-		}
-		of := journal.Build{Notes: sum}
-		name := sentence(string(stage))
-		if stage == "" {
-			name = "Other work"
-		}
-		s.say(name, hours(hoursOf(&of)))
+	for _, stage := range work.Stages {
+		s.say(sentence(cmp.Or(string(stage.Stage), "other work")), hours(stage.Made+stage.Since))
 	}
-	s.say("In all", plannedAgainst(hours(hoursOf(r)), hours(r.Planned.Hours)))
+	s.say("In all", work.HoursWords())
+	s.say("Forecast", plainDays(work.Forecast.Words()))
+	s.say("Cost", work.Cost.Words())
+	s.say("Worn", work.WearingWords())
 	return s
 }
 
@@ -102,11 +91,7 @@ func (b *book) patternSheet(r *journal.Pattern) any {
 	view.Grid = d.fitGrid("Across builds", b.then(builds), "Every build cut from this pattern, on the day it was first finished.")
 	view.Advances = d.patternAdvances(r, builds)
 	view.Changes = d.patternChanges(r, builds)
-	for _, build := range builds {
-		for _, n := range build.Notes {
-			view.Decisions = append(view.Decisions, d.decisions(n, false)...)
-		}
-	}
+	view.Decisions = d.decisionList(d.settled.For(r.ID))
 	if len(builds) == 0 {
 		view.Empty = append(view.Empty, "nothing was cut from it yet")
 	}
@@ -119,7 +104,7 @@ func (b *book) personSheet(r *journal.Person) any {
 	builds := b.madeFor[r]
 	var s sheet
 	s.say("Usual changes", strings.Join(r.Usual, "; "))
-	view.Facts = append(s, personFacts(r)...)
+	view.Facts = append(s, b.personFacts(r)...)
 	view.Grid = d.fitGrid("Fit today", b.now(builds), "As of "+day(b.Today)+".")
 	for _, g := range wardrobe.Of(b.Journal, r, b.Today).Garments {
 		view.Wardrobe = append(view.Wardrobe, d.answer(g))
@@ -139,18 +124,16 @@ func (b *book) personSheet(r *journal.Person) any {
 	return view
 }
 
-func personFacts(r *journal.Person) []theme.Fact {
+func (b *book) personFacts(r *journal.Person) []theme.Fact {
 	var s sheet
-	s.say("May be seen by", audience(r.Share))
+	s.say("May be seen by", b.seenBy(r.Share))
 	s.say("Shows of the fit", string(r.ShowsFit))
 	return s
 }
 
-const takeDownName = "take-down"
-
 // takeDown is the sheet for opening a garment by the best plan.
 func (b *book) takeDown(r *journal.Build) any {
-	d := b.at(under(r, takeDownName))
+	d := b.at(address.Under(r.ID, address.TakeDown))
 	view := theme.TakeDown{
 		Frame: b.frame(d.path, r.Title, "Take-down", "builds", d.shelfLink(journal.KindBuild), d.to(r)),
 		Of:    d.to(r),

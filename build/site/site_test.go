@@ -233,19 +233,3 @@ func TestInert(t *testing.T) {
 		}
 	}
 }
-
-// TestSamePage: names that differ only in what an address cannot hold are told.
-func TestSamePage(t *testing.T) {
-	files := fstest.MapFS{
-		"materials/blue linen.md": {Data: []byte("One.")},
-		"materials/blue+linen.md": {Data: []byte("Another.")},
-	}
-	j, read, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	_, findings := site.Plan(site.Input{Journal: j, Findings: read, Today: today})
-	if len(findings) != 1 || findings[0].Rule != site.SamePage {
-		t.Errorf("got %v, want one finding of rule %q", findings, site.SamePage)
-	}
-}

@@ -2,6 +2,7 @@ package site
 
 import (
 	"fmt"
+	"hussif/build/address"
 	"time"
 
 	"hussif/build/fit"
@@ -24,7 +25,7 @@ func (d desk) tapes(t fit.Table) []theme.Tape {
 		body, garment := r.Body.Length, quantity.Range{Least: r.Body.Length + r.Had.Least, Most: r.Body.Length + r.Had.Most}
 		tape := draw.Tape{
 			Words: draw.Words{
-				ID: "tape-" + slug(r.Point.String()), Title: sentence(r.Point.String()) + " on the tape",
+				ID: "tape-" + address.Slug(r.Point.String()), Title: sentence(r.Point.String()) + " on the tape",
 				Desc: fmt.Sprintf("Body %s, garment %s: %s.", f.Length(body), f.Range(garment), r.Words(f)),
 			},
 			Body:    draw.Mark{Least: millimetres(body), Most: millimetres(body), Error: millimetres(r.Body.Error), Label: "body " + f.Length(body)},
@@ -118,7 +119,7 @@ func (d desk) bodyOverTime(p *journal.Person) []theme.Change {
 	var out []theme.Change
 	for _, p := range points {
 		title := sentence(p.String()) + " of the body"
-		if c := d.drawn("body-"+slug(p.String()), title, strands[p]); c != nil && len(out) < mostDrawn {
+		if c := d.drawn("body-"+address.Slug(p.String()), title, strands[p]); c != nil && len(out) < mostDrawn {
 			out = append(out, *c)
 		}
 	}
@@ -161,7 +162,7 @@ func (d desk) garmentOverTime(b *journal.Build) []theme.Change {
 		if s, ok := body[p]; ok {
 			strands = append(strands, s)
 		}
-		if c := d.drawn("garment-"+slug(p.String()), sentence(p.String()), strands); c != nil && len(out) < mostDrawn {
+		if c := d.drawn("garment-"+address.Slug(p.String()), sentence(p.String()), strands); c != nil && len(out) < mostDrawn {
 			out = append(out, *c)
 		}
 	}

@@ -1,7 +1,9 @@
 package site
 
 import (
-	"cmp"
+	"fmt"
+	"hussif/build/address"
+	"hussif/build/agenda"
 	"slices"
 
 	"hussif/content/journal"
@@ -14,7 +16,7 @@ func (d desk) thing(r journal.Record) theme.Thing {
 	page := r.Head()
 	s := shelfOf(page.Kind)
 	return theme.Thing{
-		Frame:     d.frame(d.path, page.Title, s.One, s.Section, d.shelfLink(page.Kind)),
+		Frame:     d.frame(d.path, page.Title, s.One, s.section(), d.shelfLink(page.Kind)),
 		Photos:    d.photos(r),
 		Body:      d.body(r),
 		Next:      append(d.ownNext(r), d.next(notOwn(d.lessons.For(page.ID), r))...),
@@ -35,21 +37,17 @@ func (b *book) buildsLinking(id journal.ID, fields ...string) []*journal.Build {
 }
 
 func (b *book) pattern(r *journal.Pattern) any {
-	d := b.at(pathOf(r.ID))
+	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
 	view.Facts = d.patternFacts(r)
-	view.Sheets = []theme.Link{{Href: d.root + under(r, sheetName), Text: "Before a remake"}}
+	view.Sheets = []theme.Link{{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"}}
 	builds := b.buildsLinking(r.ID, "pattern")
 	view.Builds = d.cards(records(builds))
 	view.Fit = d.fitGrid("Across builds", b.then(builds), "Every build cut from this pattern, on the day it was first finished.")
 	view.FitNow = d.fitGrid("Fit today", b.now(builds), "As of "+day(b.Today)+".")
 	view.Changes = d.patternChanges(r, builds)
 	view.Advances = d.patternAdvances(r, builds)
-	for _, build := range builds {
-		for _, n := range build.Notes {
-			view.Decisions = append(view.Decisions, d.decisions(n, false)...)
-		}
-	}
+	view.Decisions = d.decisionList(b.settled.For(r.ID))
 	return view
 }
 
@@ -68,11 +66,7 @@ func (d desk) patternFacts(r *journal.Pattern) []theme.Fact {
 func (d desk) patternChanges(r *journal.Pattern, builds []*journal.Build) *theme.Table {
 	var rows [][]theme.Link
 	add := func(when theme.Link, what string, changes journal.Changes, onPattern journal.Answer) {
-		var measures string
-		for _, c := range changes {
-			measures += cmp.Or(map[bool]string{true: ", "}[measures != ""]) + c.Point.String() + " " + d.Journal.Settings.Format.Signed(c.By)
-		}
-		rows = append(rows, []theme.Link{when, cell(what), cell(measures), cell(yes(onPattern, "on the pattern", "not on the pattern yet"))})
+		rows = append(rows, []theme.Link{when, cell(what), cell(d.changes(changes)), cell(yes(onPattern, "on the pattern", "not on the pattern yet"))})
 	}
 	for _, c := range r.Changed {
 		when := theme.Link{}
@@ -92,7 +86,7 @@ func (d desk) patternChanges(r *journal.Pattern, builds []*journal.Build) *theme
 }
 
 func (b *book) reference(r *journal.Reference) any {
-	d := b.at(pathOf(r.ID))
+	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
 	var s sheet
 	s.say("Type", string(r.Type))
@@ -117,7 +111,7 @@ func (b *book) reference(r *journal.Reference) any {
 }
 
 func (b *book) material(r *journal.Material) any {
-	d := b.at(pathOf(r.ID))
+	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
 	f := b.Journal.Settings.Format
 	var s sheet
@@ -129,7 +123,7 @@ func (b *book) material(r *journal.Material) any {
 		s.say("Width", f.Length(r.Width))
 	}
 	if r.Has("thickness") {
-		s.say("Thickness", f.Length(r.Thickness))
+		s.say("Thickness", fmt.Sprintf("%.1f mm", millimetres(r.Thickness)))
 	}
 	s.say("Weight", r.Weight)
 	s.say("Shrinks", r.Shrinks)
@@ -143,7 +137,7 @@ func (b *book) material(r *journal.Material) any {
 }
 
 func (b *book) technique(r *journal.Technique) any {
-	d := b.at(pathOf(r.ID))
+	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
 	var s sheet
 	s.say("Era", r.Era.String())
@@ -160,7 +154,7 @@ func (b *book) technique(r *journal.Technique) any {
 }
 
 func (b *book) occasion(r *journal.Occasion) any {
-	d := b.at(pathOf(r.ID))
+	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
 	var s sheet
 	s.say("Day", day(r.Date))
@@ -171,20 +165,41 @@ func (b *book) occasion(r *journal.Occasion) any {
 	s.say("Portrays", r.Portrays.String())
 	s.say("Weather", r.Weather)
 	view.Facts = s
-	worn := b.wornAt(r)
-	view.Builds = d.cards(records(worn))
-	for _, build := range worn {
-		if len(build.Over) == 0 {
-			continue
+	view.Builds = d.cards(records(b.wornAt(r)))
+	outing := agenda.For(b.Journal, r, b.work)
+	for _, w := range outing.Wearers {
+		name := "Nobody named"
+		if p, ok := b.Journal.Find(string(w.Person)); ok {
+			name = p.Head().Title
 		}
-		group := theme.CardGroup{Title: build.Title}
-		for _, layer := range build.Over {
-			group.Cards = append(group.Cards, theme.Card{Link: d.word(layer.Text, journal.KindBuild)})
+		group := theme.CardGroup{Title: name}
+		for _, l := range w.Layers {
+			card := theme.Card{Link: theme.Link{Text: l.Name}}
+			if build, ok := b.Journal.Find(string(l.Build)); ok {
+				card.Link = d.to(build)
+			}
+			group.Cards = append(group.Cards, card)
 		}
-		group.Cards = append(group.Cards, theme.Card{Link: d.to(build)})
 		view.Dressing = append(view.Dressing, group)
+		for _, h := range w.Help {
+			view.Hands = append(view.Hands, theme.Fact{Name: name, Value: d.helpWords(h)})
+		}
+		for _, g := range w.Garments {
+			if build, ok := b.Journal.Find(string(g.Build)); ok && !outing.Passed && g.Trouble() {
+				view.NotReady = append(view.NotReady, build.Head().Title+": "+g.Fits.Words(b.Journal.Settings.Format))
+			}
+		}
 	}
 	return view
+}
+
+// helpWords says what a wearer cannot do alone, and with which garment.
+func (d desk) helpWords(h agenda.Help) string {
+	words := h.Words()
+	if build, ok := d.Journal.Find(string(h.Build)); ok {
+		words = build.Head().Title + ": " + words
+	}
+	return words
 }
 
 // wornAt returns the builds that an occasion names, and those that name it.

@@ -2,7 +2,7 @@ package site
 
 import (
 	"fmt"
-	"strings"
+	"hussif/build/address"
 
 	"hussif/build/fit"
 	"hussif/build/wardrobe"
@@ -10,17 +10,12 @@ import (
 	"hussif/theme"
 )
 
-// under returns the path of a page that belongs to the page of a record.
-func under(r journal.Record, name string) string {
-	return strings.TrimSuffix(pathOf(r.Head().ID), ".html") + "/" + name + ".html"
-}
-
 // mostPairs is how many garments are tried on how many bodies in all before the
 // wardrobes leave out what could be borrowed.
 const mostPairs = 4000
 
 func (b *book) wardrobe(p *journal.Person) any {
-	d := b.at(under(p, "wardrobe"))
+	d := b.at(address.Under(p.ID, address.Wardrobe))
 	view := theme.Wardrobe{
 		Frame: b.frame(d.path, "Wardrobe of "+p.Title, "Does it still fit", "people", d.shelfLink(journal.KindPerson), d.to(p)),
 		Who:   d.to(p),
@@ -35,7 +30,10 @@ func (b *book) wardrobe(p *journal.Person) any {
 		view.Own = append(view.Own, d.answer(g))
 		if build, ok := b.Journal.Find(string(g.Build)); ok {
 			if on, ok := fit.FirstFinish(build.(*journal.Build)); ok {
-				view.Made = append(view.Made, d.madeAnswer(p, build.(*journal.Build), wardrobe.Of(b.Journal, p, on)))
+				then := wardrobe.One(b.Journal, build.(*journal.Build), p, on)
+				made := d.answer(then)
+				made.Photo, made.Day, made.Verdict.Words = nil, day(on), then.PastWords(b.Journal.Settings.Format)
+				view.Made = append(view.Made, made)
 			}
 		}
 	}
@@ -48,10 +46,12 @@ func (b *book) wardrobe(p *journal.Person) any {
 		for _, g := range wardrobe.Borrow(b.Journal, p, b.Today).Garments {
 			view.Borrow = append(view.Borrow, d.answer(g))
 		}
+	} else {
+		view.Rests = append(view.Rests, "what could be borrowed is left out, for there is too much to try on: `hussif fit` tells of one garment")
 	}
 	for _, other := range b.Journal.People {
 		if other != p && len(b.madeFor[other]) > 0 {
-			view.Others = append(view.Others, theme.Link{Href: d.root + under(other, "wardrobe"), Text: other.Title})
+			view.Others = append(view.Others, theme.Link{Href: d.root + address.Under(other.ID, address.Wardrobe), Text: other.Title})
 		}
 	}
 	return view
@@ -77,18 +77,6 @@ func (d desk) answer(g wardrobe.Garment) theme.Answer {
 		}
 	}
 	return out
-}
-
-// madeAnswer is the answer for one garment on the day it was made.
-func (d desk) madeAnswer(p *journal.Person, b *journal.Build, then wardrobe.Wardrobe) theme.Answer {
-	for _, g := range then.Garments {
-		if g.Build == b.ID {
-			a := d.answer(g)
-			a.Photo, a.Day = nil, day(g.Table.Day)
-			return a
-		}
-	}
-	return theme.Answer{Build: d.to(b)}
 }
 
 func answerMark(a wardrobe.Answer) string {

@@ -9,11 +9,6 @@
 // and claims nothing of the others. What is too close to call on the ample side
 // keeps nobody from wearing a garment and counts as ample.
 //
-// One lacing, or one lap, serves all measures that it changes. Where some setting
-// of it suits all of those, the middle of such settings is named; where none does,
-// each measure's own is, for a lacing may gape more at one end than at the other
-// (common practice).
-//
 // A journal says where a build stands and not since when. What keeps a garment from
 // being worn is taken to have come with the last dated note of its build: before,
 // from its first finish on, it could be worn.

@@ -1,9 +1,10 @@
 package wardrobe
 
 import (
+	"slices"
+
 	"hussif/build/fit"
 	"hussif/content/journal"
-	"hussif/content/measure"
 	"hussif/content/quantity"
 )
 
@@ -13,13 +14,13 @@ type Garment struct {
 	State     journal.State // where the build stands on that day
 	Table     fit.Table     // names the person and the day
 	Answer    Answer
-	Gravest   *fit.Row // in Table: the one most short, or else most ample; nil where none is either
-	Others    int      // measures of the same kind as Gravest, beside it
-	Wear      []Wear   // how to wear what can be adjusted, where the garment can be worn
-	Asked     int      // measures at which an ease is wanted
-	Judged    int      // of those, where the fit could be told
-	Estimated int      // of those, by a body measure carried over from other layers
-	MockUp    int      // of those, by what was taped of its mock-up
+	Gravest   *fit.Row   // in Table: the one most short, or else most ample; nil where none is either
+	Others    int        // measures of the same kind as Gravest, beside it
+	Wear      []fit.Wear // how to wear what can be adjusted, where the garment can be worn
+	Asked     int        // measures at which an ease is wanted
+	Judged    int        // of those, where the fit could be told
+	Estimated int        // of those, by a body measure carried over from other layers
+	MockUp    int        // of those, by what was taped of its mock-up
 }
 
 // Answer is whether a garment can be worn.
@@ -34,13 +35,6 @@ const (
 	Short
 	Unknown // no measure could be judged
 )
-
-// A Wear is how far to close one adjustment.
-type Wear struct {
-	Setting fit.Setting
-	Sizes   quantity.Range  // all gaps or laps that suit these measures
-	Points  []measure.Point // that it serves
-}
 
 // Ready reports whether a garment is in a state to be worn.
 func (g Garment) Ready() bool { return g.State == journal.StateFinished }
@@ -87,9 +81,9 @@ func (g *Garment) judge() {
 		return
 	}
 	g.rest(ample)
-	g.Wear = wear(g.Table.Rows)
+	g.Wear = g.Table.Wear
 	switch {
-	case needsAdjusting(g.Wear):
+	case slices.ContainsFunc(g.Wear, func(w fit.Wear) bool { return !w.AsMeasured() }):
 		g.Answer = NeedsAdjusting
 	case len(ample) > 0:
 		g.Answer = CanWearAmple

@@ -11,6 +11,19 @@ import (
 // ToDo says what to measure or to write down for a surer answer; it is empty where
 // all that was asked is known.
 func (g Garment) ToDo() string {
+	var said []string
+	for _, m := range g.missing() {
+		said = append(said, m.Words())
+	}
+	if said == nil && len(g.Table.Rows) == 0 {
+		return "measure the garment, and name the ease wanted"
+	}
+	return strings.Join(said, "; ")
+}
+
+// missing returns what is missing at the measures asked for, what asks for the same
+// to be done together.
+func (g Garment) missing() []fit.Missing {
 	var todo []fit.Missing
 	for _, m := range g.Table.Missed {
 		points := m.Points
@@ -27,14 +40,7 @@ func (g Garment) ToDo() string {
 			todo = append(todo, m)
 		}
 	}
-	var said []string
-	for _, m := range todo {
-		said = append(said, m.Words())
-	}
-	if said == nil && len(g.Table.Rows) == 0 {
-		return "measure the garment, and name the ease wanted"
-	}
-	return strings.Join(said, "; ")
+	return todo
 }
 
 // asks reports whether an ease is wanted at a point.

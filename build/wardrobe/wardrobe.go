@@ -31,7 +31,7 @@ func of(j *journal.Journal, p *journal.Person, day edtf.Day, holds func(*journal
 	w := Wardrobe{Person: p.ID, Day: day}
 	for _, b := range j.Builds {
 		if holds(b) {
-			w.Garments = append(w.Garments, answer(j, b, p, day))
+			w.Garments = append(w.Garments, One(j, b, p, day))
 		}
 	}
 	slices.SortFunc(w.Garments, compare)
@@ -45,23 +45,26 @@ func Borrowers(j *journal.Journal, b *journal.Build, day edtf.Day) []Garment {
 	var out []Garment
 	for _, p := range j.People {
 		if p != own {
-			out = append(out, answer(j, b, p, day))
+			out = append(out, One(j, b, p, day))
 		}
 	}
 	slices.SortFunc(out, compare)
 	return out
 }
 
-func answer(j *journal.Journal, b *journal.Build, p *journal.Person, day edtf.Day) Garment {
+// One returns the answer for one garment and a person, its wearer or not.
+func One(j *journal.Journal, b *journal.Build, p *journal.Person, day edtf.Day) Garment {
 	g := Garment{Build: b.ID, State: stateOn(b, day), Table: fit.For(j, b, p, day)}
 	g.judge()
 	return g
 }
 
-// compare puts what is ready before what is not, then the better answer, then the
+// compare puts what could be worn at all before what cannot be told, is taken apart
+// or gone, then what is ready before what is not, then the better answer, then the
 // one that rests on more measures, then the one less off.
 func compare(a, b Garment) int {
 	return cmp.Or(
+		cmp.Compare(past(a), past(b)),
 		cmp.Compare(rank(a.State), rank(b.State)),
 		cmp.Compare(a.Answer, b.Answer),
 		cmp.Compare(b.Judged, a.Judged),
@@ -70,6 +73,14 @@ func compare(a, b Garment) int {
 		cmp.Compare(a.Build, b.Build),
 		cmp.Compare(a.Table.Wearer, b.Table.Wearer),
 	)
+}
+
+// past is 1 for a garment that nobody need look at first.
+func past(g Garment) int {
+	if g.Answer == Unknown || rank(g.State) >= rank(journal.StateApart) {
+		return 1
+	}
+	return 0
 }
 
 func gravity(g Garment) int64 {

@@ -12,8 +12,50 @@ import (
 // Words says whether the garment can be worn, and on how much that rests: "fits
 // where measured: 3 of 5", "short by 1 1/4 in at natural waist girth; judged at 4 of
 // 6 measures". The fault is always the garment's.
-func (g Garment) Words(f quantity.Format) string {
-	words := g.said(f)
+func (g Garment) Words(f quantity.Format) string { return g.about(g.said(f)) }
+
+// PastWords says so of a day that is over, of which nobody can measure anything any
+// more: what is missing was "not measured by then".
+func (g Garment) PastWords(f quantity.Format) string {
+	if g.Answer != Unknown {
+		return g.Words(f)
+	}
+	return g.about("cannot be told: " + g.missed())
+}
+
+// missed says what was not known on the day.
+func (g Garment) missed() string {
+	var body, garment, ease []string
+	for _, m := range g.missing() {
+		for _, p := range m.Points {
+			switch m.Why {
+			case fit.NoGarment, fit.UnsureGarment:
+				garment = append(garment, p.String())
+			case fit.NoEase, fit.UnreadEase:
+				ease = append(ease, p.String())
+			default:
+				body = append(body, p.String())
+			}
+		}
+	}
+	var said []string
+	if garment != nil {
+		said = append(said, "the garment's "+strings.Join(garment, ", ")+" not measured by then")
+	}
+	if body != nil {
+		said = append(said, strings.Join(body, ", ")+" not measured by then over what it is worn with")
+	}
+	if ease != nil {
+		said = append(said, "no ease wanted at "+strings.Join(ease, ", "))
+	}
+	if said == nil {
+		return "nothing was measured by then"
+	}
+	return strings.Join(said, "; ")
+}
+
+// about adds to an answer on what it rests.
+func (g Garment) about(words string) string {
 	if g.Estimated > 0 {
 		words += fmt.Sprintf(", %s by an estimate", number(g.Estimated, g.Judged))
 	}

@@ -13,9 +13,15 @@
 //
 // A seam that is caught all along has the catching one opened whole. Where only
 // its ends are caught, the catching seam is opened at the crossing alone, [Reach]
-// to either side. Two side seams caught by one binding make two crossings, and so
-// do two caught by two. Where a seam is itself opened at crossings only, a seam
-// over it is opened as far as that.
+// to either side. Each of a set of seams makes one crossing: two side seams caught by
+// one binding make two, and so do two caught by two; a centre back caught by two
+// waist seams that meet there makes one. Where a seam is itself opened at crossings
+// only, a seam over it is opened as far as that.
+//
+// Of an even number of seams half are on either side of the body. Where one side is
+// to be reached half of them are opened, and half of the pairs that catch them; a
+// pair that is opened at crossings on one side and whole on the other is opened
+// whole on both.
 //
 // # Length and time
 //

@@ -31,6 +31,7 @@ type Garment struct {
 type seam struct {
 	length          quantity.Length // of all its count; see known
 	known           bool
+	paired          bool // as many on the left as on the right
 	opening, sewing Rate // the zero Rate where not known
 	caught          []catch
 }
@@ -52,6 +53,7 @@ func Read(b *journal.Build, rates Rates) *Garment {
 		g.seams[i] = seam{
 			length:  length(s),
 			known:   length(s) > 0,
+			paired:  count(s)%2 == 0,
 			opening: rates.Opening[kind],
 			sewing:  rates.Sewing[kind],
 		}
@@ -78,8 +80,10 @@ func (g *Garment) catch(i int, c journal.Caught) {
 			return
 		}
 	}
-	crossings := max(count(&g.build.Seams[i]), count(&g.build.Seams[by]))
-	*caught = append(*caught, catch{by, c.At != journal.ExtentEnds, 2 * Reach * quantity.Length(crossings), c.Seam})
+	// Each of a set of seams meets the one over it once: a centre back that ends where
+	// a left and a right waist seam meet has one crossing, and two sides have two.
+	short := 2 * Reach * quantity.Length(count(&g.build.Seams[i]))
+	*caught = append(*caught, catch{by, c.At != journal.ExtentEnds, short, c.Seam})
 }
 
 // Faults returns what is wrong with the seams and pieces of the build.

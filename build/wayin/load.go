@@ -4,6 +4,7 @@ import (
 	"slices"
 	"time"
 
+	"hussif/content/measure"
 	"hussif/content/quantity"
 )
 
@@ -38,11 +39,17 @@ func (t *Time) add(l quantity.Length, known bool, r Rate) {
 	t.For += time.Duration(work)
 }
 
-// Load returns how much there is to do to open some seams, named by their places
-// in the build's list, and all that must be opened for that.
-func (g *Garment) Load(seams ...int) Load {
+// A Target is a seam to reach: all of its count, or those on one side of the body.
+type Target struct {
+	Entry int // its place in the build's list
+	Side  measure.Side
+}
+
+// Load returns how much there is to do to open some seams, and all that must be
+// opened for that.
+func (g *Garment) Load(targets ...Target) Load {
 	var few [64]opened
-	return g.load(g.open(few[:0], seams))
+	return g.load(g.open(few[:0], targets))
 }
 
 func (g *Garment) load(state []opened) Load {
@@ -66,6 +73,7 @@ func (g *Garment) load(state []opened) Load {
 // opened is how far a seam is opened.
 type opened struct {
 	how   extent
+	sides sides
 	short quantity.Length // at the crossings in all
 }
 
@@ -77,15 +85,53 @@ const (
 	whole
 )
 
+// sides are the sides of the body on which a pair of seams is opened, a bit each.
+type sides uint8
+
+const (
+	left sides = 1 << iota
+	right
+	both = left | right
+)
+
+func sidesOf(s measure.Side) sides {
+	switch s {
+	case measure.Left:
+		return left
+	case measure.Right:
+		return right
+	}
+	return both
+}
+
+func (s sides) side() measure.Side {
+	switch s {
+	case left:
+		return measure.Left
+	case right:
+		return measure.Right
+	}
+	return measure.Both
+}
+
+// part returns so much of a length as lies on some sides, where it is shared
+// between two.
+func (s *seam) part(of quantity.Length, on sides) quantity.Length {
+	if s.paired && on != both {
+		return of / 2
+	}
+	return of
+}
+
 // open returns how far each seam is opened so that some of them are opened whole.
 // It uses the room of state where that is enough.
-func (g *Garment) open(state []opened, seams []int) []opened {
+func (g *Garment) open(state []opened, targets []Target) []opened {
 	if cap(state) < len(g.seams) {
 		state = make([]opened, len(g.seams))
 	}
 	state = state[:len(g.seams)]
-	for _, i := range seams {
-		g.widen(state, i, whole)
+	for _, t := range targets {
+		g.widen(state, t.Entry, whole, sidesOf(t.Side))
 	}
 	for _, i := range slices.Backward(g.order) {
 		if state[i].how == shut {
@@ -93,7 +139,7 @@ func (g *Garment) open(state []opened, seams []int) []opened {
 		}
 		for _, c := range g.seams[i].caught {
 			if state[i].how == whole {
-				state[c.by].short += c.short
+				state[c.by].short += g.seams[i].part(c.short, state[i].sides)
 			} else {
 				short, _ := g.length(state, i)
 				state[c.by].short += short
@@ -104,17 +150,22 @@ func (g *Garment) open(state []opened, seams []int) []opened {
 }
 
 // widen opens a seam at least so far, and what catches it. Seams are only ever
-// opened further, so it ends even where they catch each other in a circle.
-func (g *Garment) widen(state []opened, i int, to extent) {
-	if state[i].how >= to {
+// opened further, so it ends even where they catch each other in a circle. What is
+// no pair is opened on both sides of the body where it is opened at all.
+func (g *Garment) widen(state []opened, i int, to extent, on sides) {
+	if !g.seams[i].paired {
+		on = both
+	}
+	now := &state[i]
+	if now.how >= to && now.sides|on == now.sides {
 		return
 	}
-	state[i].how = to
+	now.how, now.sides = max(now.how, to), now.sides|on
 	for _, c := range g.seams[i].caught {
-		if to == whole && c.whole {
-			g.widen(state, c.by, whole)
+		if now.how == whole && c.whole {
+			g.widen(state, c.by, whole, now.sides)
 		} else {
-			g.widen(state, c.by, crossings)
+			g.widen(state, c.by, crossings, now.sides)
 		}
 	}
 }
@@ -123,11 +174,12 @@ func (g *Garment) widen(state []opened, i int, to extent) {
 // where the seam's own length is not, unless seams catch each other in a circle.
 func (g *Garment) length(state []opened, i int) (quantity.Length, bool) {
 	s := &g.seams[i]
+	all := s.part(s.length, state[i].sides)
 	switch {
 	case state[i].how == whole:
-		return s.length, s.known
-	case s.known && state[i].short > s.length:
-		return s.length, true
+		return all, s.known
+	case s.known && state[i].short > all:
+		return all, true
 	}
 	return state[i].short, state[i].short > 0
 }

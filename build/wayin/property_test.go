@@ -10,6 +10,7 @@ import (
 	"gonum.org/v1/gonum/graph/topo"
 
 	"hussif/content/journal"
+	"hussif/content/measure"
 	"hussif/content/quantity"
 )
 
@@ -107,16 +108,23 @@ func TestAgainstReference(t *testing.T) {
 			checkRound(t, b, f, names)
 		}
 
-		var asked []int
+		var asked []Target
 		var askedNames []string
 		for i, s := range b.Seams {
 			if random.IntN(3) == 0 {
-				asked, askedNames = append(asked, i), append(askedNames, s.Name.Text)
+				asked = append(asked, Target{i, measure.Side(random.IntN(3))})
+				askedNames = append(askedNames, s.Name.Text)
 			}
 		}
-		w := read.Way(askedNames...)
+		w := read.WayTo(asked...)
 		if w.Load != read.Load(asked...) {
 			t.Fatalf("a way of %+v, a load of %+v", w.Load, read.Load(asked...))
+		}
+		if all := read.Way(askedNames...); w.Length > all.Length || len(w.Out) != len(all.Out) {
+			t.Fatalf("one side is %s, both are %s", inches.Length(w.Length), inches.Length(all.Length))
+		}
+		if w.Circular() && len(found) == 0 {
+			t.Fatal("a circle, and no fault")
 		}
 		checkReached(t, b, graph, asked, w)
 		if len(found) == 0 {
@@ -147,11 +155,11 @@ func checkRound(t *testing.T, b *journal.Build, f Fault, names []string) {
 	}
 }
 
-func checkReached(t *testing.T, b *journal.Build, graph *simple.DirectedGraph, asked []int, w Way) {
+func checkReached(t *testing.T, b *journal.Build, graph *simple.DirectedGraph, asked []Target, w Way) {
 	t.Helper()
 	for i := range b.Seams {
-		want := slices.ContainsFunc(asked, func(a int) bool {
-			return a == i || topo.PathExistsIn(graph, simple.Node(i), simple.Node(a))
+		want := slices.ContainsFunc(asked, func(a Target) bool {
+			return a.Entry == i || topo.PathExistsIn(graph, simple.Node(i), simple.Node(a.Entry))
 		})
 		got := slices.ContainsFunc(w.Out, func(s Step) bool { return s.Seam == &b.Seams[i] })
 		if got != want {
@@ -187,37 +195,73 @@ func checkOrder(t *testing.T, b *journal.Build, w Way) {
 
 // checkLoad works out what is opened by going over all seams until nothing
 // changes any more. Lengths at crossings hold only where there are no circles.
-func checkLoad(t *testing.T, b *journal.Build, asked []int, w Way) {
+func checkLoad(t *testing.T, b *journal.Build, asked []Target, w Way) {
 	t.Helper()
 	whole, part := make(map[string]bool), make(map[string]bool)
-	for _, i := range asked {
-		whole[b.Seams[i].Name.Text] = true
+	sided := make(map[string]map[measure.Side]bool) // on which sides each is opened
+	for _, s := range b.Seams {
+		sided[s.Name.Text] = make(map[measure.Side]bool)
+	}
+	changed := false
+	add := func(s *journal.Seam, sides ...measure.Side) {
+		if s.Count == 1 {
+			sides = []measure.Side{measure.Left, measure.Right}
+		}
+		for _, side := range sides {
+			if !sided[s.Name.Text][side] {
+				sided[s.Name.Text][side], changed = true, true
+			}
+		}
+	}
+	half := func(s *journal.Seam, all quantity.Length) quantity.Length {
+		if s.Count == 2 && len(sided[s.Name.Text]) == 1 {
+			return all / 2
+		}
+		return all
+	}
+	for _, a := range asked {
+		s := &b.Seams[a.Entry]
+		whole[s.Name.Text] = true
+		if a.Side == measure.Both {
+			add(s, measure.Left, measure.Right)
+		} else {
+			add(s, a.Side)
+		}
 	}
 	short := make(map[string]quantity.Length)
-	for changed := true; changed; {
+	for changed = true; changed; {
 		changed = false
-		for _, s := range b.Seams {
+		for i := range b.Seams {
+			s := &b.Seams[i]
 			for _, c := range s.CaughtBy {
+				if !whole[s.Name.Text] && !part[s.Name.Text] {
+					continue
+				}
 				if whole[s.Name.Text] && c.At != journal.ExtentEnds && !whole[c.Seam.Text] {
 					whole[c.Seam.Text], changed = true, true
 				}
-				if (whole[s.Name.Text] || part[s.Name.Text]) && !part[c.Seam.Text] {
+				if !part[c.Seam.Text] {
 					part[c.Seam.Text], changed = true, true
+				}
+				by := slices.IndexFunc(b.Seams, func(o journal.Seam) bool { return o.Name.Text == c.Seam.Text })
+				for side := range sided[s.Name.Text] {
+					add(&b.Seams[by], side)
 				}
 			}
 			var sum quantity.Length // of what is opened of s, where not the whole
-			for _, other := range b.Seams {
+			for k := range b.Seams {
+				other := &b.Seams[k]
 				if !slices.ContainsFunc(other.CaughtBy, func(c journal.Caught) bool { return c.Seam.Text == s.Name.Text }) {
 					continue
 				}
 				switch name := other.Name.Text; {
 				case whole[name]:
-					sum += 4 * inch * quantity.Length(max(s.Count, other.Count))
+					sum += half(other, 4*inch*quantity.Length(other.Count))
 				case part[name]:
 					sum += short[name]
 				}
 			}
-			if all := s.Length * quantity.Length(s.Count); all > 0 {
+			if all := half(s, s.Length*quantity.Length(s.Count)); all > 0 {
 				sum = min(sum, all)
 			}
 			if sum != short[s.Name.Text] {
@@ -227,12 +271,13 @@ func checkLoad(t *testing.T, b *journal.Build, asked []int, w Way) {
 	}
 	var length quantity.Length
 	unknown := 0
-	for _, s := range b.Seams {
+	for i := range b.Seams {
+		s := &b.Seams[i]
 		switch {
 		case whole[s.Name.Text] && s.Length == 0:
 			unknown++
 		case whole[s.Name.Text]:
-			length += s.Length * quantity.Length(s.Count)
+			length += half(s, s.Length*quantity.Length(s.Count))
 		case part[s.Name.Text]:
 			length += short[s.Name.Text]
 		}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hussif/content/journal"
+	"hussif/content/measure"
 	"hussif/content/quantity"
 )
 
@@ -21,36 +22,55 @@ type Way struct {
 // A Step is one seam to open or to sew again.
 type Step struct {
 	Seam   *journal.Seam
-	Asked  bool     // not only in the way of one that was asked for
-	Whole  bool     // or only at the crossings
-	Across []string // the seams it is opened across, where not whole
+	Asked  bool         // not only in the way of one that was asked for
+	Whole  bool         // or only at the crossings
+	Side   measure.Side // opened on that side of the body only; Both where on either
+	Across []string     // the seams it is opened across, where not whole
 	Length quantity.Length
 	Known  bool // whether Length is
+}
+
+// Count returns how many of the seam's set are opened.
+func (s Step) Count() int {
+	if s.Side != measure.Both {
+		return count(s.Seam) / 2
+	}
+	return count(s.Seam)
 }
 
 // Find returns the way in to some seams of a build.
 func Find(b *journal.Build, rates Rates, seams ...string) Way { return Read(b, rates).Way(seams...) }
 
-// Way returns the way in to some seams. A seam that is asked for and not listed
-// is among the faults.
+// Way returns the way in to all of some seams. A seam that is asked for and not
+// listed is among the faults.
 func (g *Garment) Way(seams ...string) Way {
-	w := Way{Faults: slices.Clone(g.faults)}
-	var asked []int
+	var targets []Target
+	var unknown []Fault
 	for _, name := range seams {
 		if i, ok := g.find(name); ok {
-			asked = append(asked, i)
+			targets = append(targets, Target{Entry: i})
 		} else {
-			w.Faults = append(w.Faults, Fault{Kind: UnknownSeam, Word: journal.Word{Text: name}})
+			unknown = append(unknown, Fault{Kind: UnknownSeam, Word: journal.Word{Text: name}})
 		}
 	}
-	state := g.open(nil, asked)
+	w := g.WayTo(targets...)
+	w.Faults = append(w.Faults, unknown...)
+	return w
+}
+
+// WayTo returns the way in to some seams, of a pair perhaps on one side only. What
+// comes loose is told as if both sides were opened, for the pieces of a pair have
+// one name.
+func (g *Garment) WayTo(targets ...Target) Way {
+	w := Way{Faults: slices.Clone(g.faults)}
+	state := g.open(nil, targets)
 	w.Load = g.load(state)
 	for _, i := range g.order {
 		if state[i].how == shut {
 			continue
 		}
 		step := g.step(state, i)
-		step.Asked = slices.Contains(asked, i)
+		step.Asked = slices.ContainsFunc(targets, func(t Target) bool { return t.Entry == i })
 		if !step.Known {
 			w.LengthUnknown = append(w.LengthUnknown, g.name(i))
 		}
@@ -62,8 +82,16 @@ func (g *Garment) Way(seams ...string) Way {
 	return w
 }
 
+// Circular reports whether seams that are opened are said to catch each other in a
+// circle, so that no order of opening can be right.
+func (w Way) Circular() bool {
+	return slices.ContainsFunc(w.Faults, func(f Fault) bool {
+		return f.Kind == Circle && slices.ContainsFunc(w.Out, func(s Step) bool { return s.Seam.Name.Text == f.Round[0] })
+	})
+}
+
 func (g *Garment) step(state []opened, i int) Step {
-	step := Step{Seam: &g.build.Seams[i], Whole: state[i].how == whole}
+	step := Step{Seam: &g.build.Seams[i], Whole: state[i].how == whole, Side: state[i].sides.side()}
 	step.Length, step.Known = g.length(state, i)
 	if step.Whole {
 		return step

@@ -11,6 +11,7 @@ import (
 	"github.com/rogpeppe/go-internal/txtar"
 
 	"hussif/content/journal"
+	"hussif/content/measure"
 	"hussif/content/quantity"
 	"hussif/content/source"
 )
@@ -136,6 +137,59 @@ seams:
 	}
 }
 
+// A centre back that ends where a left and a right waist seam meet crosses them in
+// one place, and the left sleeve is got at through the left armhole.
+func TestOneCrossingAndOneSide(t *testing.T) {
+	j := open(t, `
+-- builds/jacket/build.md --
+---
+seams:
+  - {name: centre back, length: 15 in, caught by: {seam: waist seam, at: ends}}
+  - {name: waist seam, count: 2, length: 13 in}
+  - {name: sleeve, count: 2, length: 16 in, piped: yes, caught by: [armhole, {seam: cuff band, at: ends}]}
+  - {name: armhole, count: 2, length: 17 in, caught by: facing}
+  - {name: cuff band, count: 2, length: 9 in}
+  - {name: facing, length: 20 in}
+---
+`)
+	g := Read(j.Builds[0], Rates{})
+	for _, test := range []struct {
+		way  Way
+		want string
+	}{
+		{g.Way("centre back"), "waist seam: where it crosses centre back, 4 in; centre back: whole, 15 in; 19 in to open"},
+		{g.Way("sleeve"), "cuff band: where it crosses sleeve, 8 in; facing: whole, 20 in; armhole: whole, 17 in each, 34 in in all; " +
+			"sleeve: whole, 16 in each, 32 in in all, piped; 94 in to open"},
+		{g.WayTo(Target{2, measure.Left}), "cuff band: left side only, where it crosses sleeve, 4 in; facing: whole, 20 in; " +
+			"armhole: left side only, whole, 17 in; sleeve: left side only, whole, 16 in, piped; 57 in to open"},
+		{g.WayTo(Target{2, measure.Left}, Target{3, measure.Right}), "cuff band: left side only, where it crosses sleeve, 4 in; facing: whole, 20 in; " +
+			"armhole: whole, 17 in each, 34 in in all; sleeve: left side only, whole, 16 in, piped; 74 in to open"},
+	} {
+		var got []string
+		for _, s := range test.way.Out {
+			got = append(got, s.Seam.Name.Text+": "+s.Words(inches))
+		}
+		if got := strings.Join(append(got, test.way.Load.Words(inches)), "; "); got != test.want {
+			t.Errorf("got  %s\nwant %s", got, test.want)
+		}
+	}
+}
+
+func TestLoadWords(t *testing.T) {
+	hour := Time{time.Hour, true}
+	for want, l := range map[string]Load{
+		"3 in to open": {Length: 3 * inch},
+		"3 in to open, and 1 seam of unknown length":     {Length: 3 * inch, Unknown: 1},
+		"2 seams of unknown length to open":              {Unknown: 2},
+		"3 in to open, 1 h to open and 1 h to sew again": {Length: 3 * inch, Opening: hour, Sewing: hour},
+		"3 in to open, 1 h to sew again":                 {Length: 3 * inch, Sewing: hour},
+	} {
+		if got := l.Words(inches); got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+	}
+}
+
 func TestSlips(t *testing.T) {
 	j := open(t, `
 -- builds/stays/build.md --
@@ -182,6 +236,9 @@ pieces: [back, front]
 	}
 	if !slices.Equal(got, want) {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
+	}
+	if Find(j.Builds[0], Rates{}, "hem").Circular() != true || Find(open(t, jacket).Builds[0], Rates{}, "side").Circular() {
+		t.Error("a circle is not told from none")
 	}
 	if w := Find(j.Builds[0], Rates{}, "cuff"); len(w.Out) != 5 || w.Out[1].Seam.Name.Text != "cuff" {
 		t.Errorf("in a circle, all are opened in some order: %s", said(w.Out))

@@ -29,7 +29,7 @@ func beginCommand(say *voice) *cobra.Command {
 write over. It never writes over a file that is there.`,
 		Example: `  hussif begin
   hussif begin ~/costumes`,
-		Args: cobra.MaximumNArgs(1),
+		Args: atMostOne("folder"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			dir := firstArg(args)
 			if dir == "" {
@@ -43,7 +43,7 @@ write over. It never writes over a file that is there.`,
 
 func begin(say *voice, dir string, day edtf.Day) error {
 	if _, err := os.Lstat(filepath.Join(dir, journal.SettingsFile)); err == nil {
-		return fmt.Errorf("there is a journal in %s already", dir)
+		return fmt.Errorf("there is a journal in %s already", place(dir))
 	}
 	files, err := fs.Sub(starter, "starter")
 	if err != nil {
@@ -73,12 +73,20 @@ func begin(say *voice, dir string, day edtf.Day) error {
 	if err != nil {
 		return fmt.Errorf("starting a journal: %w", err)
 	}
-	say.sayf("A journal is begun in %s:", dir)
+	say.sayf("A journal is begun in %s:", place(dir))
 	for _, name := range made {
 		say.sayf("  %s", name)
 	}
 	say.sayf("Write over what is there, then try `hussif check` and `hussif site` in that folder.")
 	return nil
+}
+
+// place names a folder in a sentence.
+func place(dir string) string {
+	if dir == "." {
+		return "this folder"
+	}
+	return dir
 }
 
 // writeNew writes a file that must not be there yet.

@@ -21,7 +21,7 @@ the journal is changed. The exit status is 1 where there are errors.`,
 		Example: `  hussif check
   hussif check ~/costumes --json
   hussif check --rules`,
-		Args: cobra.MaximumNArgs(1),
+		Args: atMostOne("journal"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			if rules {
 				say.rules()

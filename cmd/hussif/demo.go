@@ -24,7 +24,7 @@ func demoCommand(say *voice) *cobra.Command {
 		Long: `demo writes the journal of a made-up sewing circle and its site into a folder,
 ./hussif-demo where none is named. Files of an earlier demo that you have changed
 are left as they are, and the site is made from them.`,
-		Args: cobra.MaximumNArgs(1),
+		Args: atMostOne("folder"),
 	}
 	on := onFlag(c, today())
 	c.RunE = func(c *cobra.Command, args []string) error {
@@ -46,7 +46,7 @@ func demonstrate(ctx context.Context, say *voice, dir string, day edtf.Day) erro
 	if kept > 0 {
 		say.sayf("Left as they are, for they were there already: %s.", number(kept, "file"))
 	}
-	if _, err := makeSite(ctx, say, journalDir, siteDir, day); err != nil {
+	if err := makeSite(ctx, say, journalDir, siteDir, day); err != nil {
 		return err
 	}
 	w, err := openJournal(journalDir)

@@ -9,7 +9,6 @@ import (
 	"hussif/build/fit"
 	"hussif/content/edtf"
 	"hussif/content/journal"
-	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -28,7 +27,7 @@ is made for them.`,
   hussif fit grey-jacket
   hussif fit ada --on 2026-03-01
   hussif fit --json`,
-		Args: cobra.MaximumNArgs(1),
+		Args: atMostOne("build or person"),
 	}
 	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
 	c.Flags().BoolVar(&asJSON, "json", false, "print as JSON")
@@ -38,6 +37,7 @@ is made for them.`,
 		if err != nil {
 			return err
 		}
+		say.warn(w)
 		builds, err := w.buildsOf(firstArg(args))
 		if err != nil {
 			return err
@@ -49,14 +49,16 @@ is made for them.`,
 			if i > 0 {
 				say.sayf("")
 			}
-			say.fit(w.journal, b, on.day)
+			t := fit.Of(w.journal, b, on.day)
+			say.fit(w.journal, b, t)
 			if len(builds) == 1 {
-				say.plan(w.journal, fit.Of(w.journal, b, on.day), b)
+				say.plan(w.journal, b, t)
 				say.ledger(w.journal, b)
 			}
 		}
 		return nil
 	}
+	c.ValidArgsFunction = completeNames(&dir, journal.KindBuild, journal.KindPerson)
 	return c
 }
 
@@ -69,9 +71,9 @@ func (w *workroom) buildsOf(name string) ([]*journal.Build, error) {
 		}
 		return w.journal.Builds, nil
 	}
-	r, ok := w.journal.Find(name, journal.KindBuild, journal.KindPerson)
-	if !ok {
-		return nil, w.noSuch(name)
+	r, err := w.called(name, journal.KindBuild, journal.KindPerson)
+	if err != nil {
+		return nil, err
 	}
 	if b, ok := r.(*journal.Build); ok {
 		return []*journal.Build{b}, nil
@@ -88,28 +90,14 @@ func (w *workroom) buildsOf(name string) ([]*journal.Build, error) {
 	return builds, nil
 }
 
-func (w *workroom) noSuch(name string) error {
-	var names []string
-	for _, r := range w.journal.Records() {
-		if k := r.Head().Kind; k == journal.KindBuild || k == journal.KindPerson {
-			names = append(names, r.Head().ID.Name())
-		}
-	}
-	if instead := near.Of(name, names); len(instead) > 0 {
-		return fmt.Errorf("no build and no person is called %q; did you mean %s?", name, strings.Join(instead, " or "))
-	}
-	return fmt.Errorf("no build and no person is called %q; there are %s", name, strings.Join(names, ", "))
-}
-
-// fit prints how one garment fits on a day.
-func (v *voice) fit(j *journal.Journal, b *journal.Build, day edtf.Day) {
+// fit prints how one garment fits.
+func (v *voice) fit(j *journal.Journal, b *journal.Build, t fit.Table) {
 	f := j.Settings.Format
-	t := fit.Of(j, b, day)
 	wearer := "nobody named"
 	if p := j.Person(b.For); p != nil {
 		wearer = p.Title
 	}
-	v.sayf("%s", v.bold(fmt.Sprintf("%s, for %s, over %s, as of %s", b.Title, wearer, t.Foundation, day)))
+	v.sayf("%s", v.bold(fmt.Sprintf("%s, for %s, over %s, as of %s", b.Title, wearer, t.Foundation, t.Day)))
 	rows := [][]string{{"measure", "body", "garment", "ease", "wanted", "verdict"}}
 	for _, r := range t.Rows {
 		row := []string{r.Point.String(), "-", "-", "-", "-", r.Words(f)}
@@ -122,8 +110,11 @@ func (v *voice) fit(j *journal.Journal, b *journal.Build, day edtf.Day) {
 		if r.Verdict.Compared() {
 			row[3] = f.Range(r.Had)
 		}
-		if r.Wanted != nil && r.Wanted.Named {
+		switch {
+		case r.Wanted != nil && r.Wanted.Named:
 			row[4] = f.Range(r.Wanted.Ease)
+		case r.Wanted != nil && r.Wanted.Unread:
+			row[4] = "unreadable"
 		}
 		rows = append(rows, row)
 	}

@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 
 	"github.com/spf13/cobra"
+	"github.com/yuin/goldmark/ast"
 
 	"hussif/build/check"
 	"hussif/content/edtf"
@@ -29,20 +30,33 @@ func openJournal(dir string) (*workroom, error) {
 	if dir == "" {
 		dir = journalAround(".")
 	}
+	folder, err := readFolder(dir)
+	if err != nil {
+		return nil, err
+	}
+	return openFolder(dir, folder, nil), nil
+}
+
+// readFolder reads the files of the journal in a folder.
+func readFolder(dir string) (*journal.Folder, error) {
 	if info, err := os.Stat(dir); err != nil {
 		return nil, fmt.Errorf("opening the journal: %w", err)
 	} else if !info.IsDir() {
 		return nil, fmt.Errorf("%s is a file; a journal is a folder", dir)
 	}
-	files := os.DirFS(dir)
-	j, read, err := journal.Open(files)
+	folder, err := journal.Read(os.DirFS(dir))
 	if errors.Is(err, journal.ErrNoJournal) {
-		return nil, fmt.Errorf("there is no journal in %s; `hussif begin` starts one, `hussif demo` shows one", dir)
+		return nil, fmt.Errorf("there is no journal in %s; `hussif begin` starts one, `hussif demo` shows one", place(dir))
 	}
-	if err != nil {
-		return nil, err
-	}
-	return &workroom{dir: dir, files: files, journal: j, findings: check.Run(j, files, read)}, nil
+	return folder, err
+}
+
+// openFolder checks the journal in a folder whose files have been read. Each record
+// is shown to see, which may be nil, with the tree of its text.
+func openFolder(dir string, folder *journal.Folder, see func(journal.Record, ast.Node)) *workroom {
+	files := os.DirFS(dir)
+	j, read := folder.Journal(see)
+	return &workroom{dir: dir, files: files, journal: j, findings: check.Run(j, files, read)}
 }
 
 // journalAround returns the nearest folder, from dir upwards, that has a settings
@@ -75,6 +89,14 @@ func (w *workroom) sound(say *voice, otherwise string) error {
 	}
 	say.sayf("%s: %s", tally(w.findings), otherwise)
 	return errFound
+}
+
+// warn says on standard error that what a command answers rests on a journal with
+// errors.
+func (v *voice) warn(w *workroom) {
+	if n := source.Count(w.findings, source.Error); n > 0 {
+		fmt.Fprintf(v.Err, "hussif: the journal has %s, so this may be incomplete; see `hussif check`\n", number(n, "error"))
+	}
 }
 
 // A dayFlag is a flag that takes a calendar day.

@@ -7,19 +7,13 @@ import (
 	"context"
 	"os"
 	"os/signal"
-	"runtime/debug"
 	"syscall"
 )
-
-// heapGrowth is by how many percent the heap may grow before it is swept: more than
-// Go's own 100 for speed, and so little that 10,000 notes stay under 400 MB.
-const heapGrowth = 150
 
 func main() { os.Exit(run()) }
 
 // run is main for the tests, which register it as a command.
 func run() int {
-	debug.SetGCPercent(heapGrowth)
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
 	return Run(ctx, os.Args[1:], Streams{In: os.Stdin, Out: os.Stdout, Err: os.Stderr})

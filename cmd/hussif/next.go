@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -23,12 +22,13 @@ about it.`,
 		Example: `  hussif next
   hussif next jacket-draft
   hussif next jacket --json`,
-		Args: cobra.MaximumNArgs(1),
+		Args: atMostOne("page or garment"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			w, err := openJournal(dir)
 			if err != nil {
 				return err
 			}
+			say.warn(w)
 			list := lesson.Gather(w.journal)
 			if name := firstArg(args); name != "" {
 				return say.lessonsAbout(w, list, name, asJSON)
@@ -40,6 +40,7 @@ about it.`,
 			return nil
 		},
 	}
+	c.ValidArgsFunction = completeNames(&dir)
 	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
 	c.Flags().BoolVar(&asJSON, "json", false, "print as JSON")
 	return c
@@ -49,22 +50,25 @@ about it.`,
 func (v *voice) lessonsAbout(w *workroom, list lesson.List, name string, asJSON bool) error {
 	var about []lesson.Lesson
 	title := name
-	if r, ok := w.journal.Find(name); ok {
+	for _, g := range list.ByGarment() {
+		if strings.EqualFold(g.Name, name) {
+			about = g.Lessons
+		}
+	}
+	if about == nil {
+		r, err := w.called(name)
+		if err != nil {
+			return err
+		}
 		about, title = list.For(r.Head().ID), r.Head().Title
-	} else {
-		for _, g := range list.ByGarment() {
-			if strings.EqualFold(g.Name, name) {
-				about = g.Lessons
-			}
-		}
-		if about == nil {
-			return fmt.Errorf("no page and no kind of garment with a next-time note is called %q", name)
-		}
 	}
 	if asJSON {
 		return v.json(lessonsJSON(about))
 	}
 	v.sayf("%s", v.bold("Next time: "+title))
+	if len(about) == 0 {
+		v.sayf("  nothing yet")
+	}
 	v.lessonLines(w, about)
 	return nil
 }
@@ -102,7 +106,7 @@ func (v *voice) lessonLines(w *workroom, lessons []lesson.Lesson) {
 		if l.Day != 0 {
 			from = l.Day.String() + ", " + from
 		}
-		v.sayf("  - %s", l.Text)
+		v.sayf("  - %s", w.journal.Titled(l.Text))
 		v.sayf("    %s", from)
 	}
 }

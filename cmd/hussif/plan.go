@@ -1,18 +1,16 @@
 package main
 
 import (
-	"fmt"
-	"strings"
-
 	"hussif/build/fit"
 	"hussif/build/room"
 	"hussif/build/wayin"
 	"hussif/content/journal"
+	"hussif/content/measure"
 	"hussif/content/quantity"
 )
 
-// plan prints what can be done about what is short.
-func (v *voice) plan(j *journal.Journal, t fit.Table, b *journal.Build) {
+// plan prints what there is to give where a garment is short, and what can be done.
+func (v *voice) plan(j *journal.Journal, b *journal.Build, t fit.Table) {
 	p := room.For(j, b, t, wayin.RatesOf(j))
 	if len(p.Needs) == 0 {
 		return
@@ -20,84 +18,77 @@ func (v *voice) plan(j *journal.Journal, t fit.Table, b *journal.Build) {
 	f := j.Settings.Format
 	v.sayf("")
 	v.sayf("%s", v.bold("Room and plan"))
-	for _, m := range p.Moves {
-		for _, l := range m.Levels {
-			v.sayf("move %s: gives %s at %s, leaving %s", m.Closure, f.Length(l.By), l.Point, f.Length(l.Now))
+	for _, h := range p.Holdings() {
+		v.sayf("%s is short by %s; what there is:", h.Point, f.Finer().Length(h.By))
+		if len(h.From) == 0 {
+			v.sayf("  no closing and no seam crosses it")
+		}
+		for _, s := range h.From {
+			v.sayf("  %s: %s", s.Name, s.Words(f))
 		}
 	}
+	v.moves(f, p.Moves)
 	for i, o := range p.Options {
-		why := p.Why(i, f)
-		if why != "" {
-			why = " (" + why + ")"
-		}
-		v.sayf("plan %d%s:", i+1, why)
+		v.sayf("plan %d (%s):", i+1, p.Why(i, f))
 		v.option(f, o)
+		if i == 0 {
+			v.sayf("  way in: %s", o.Way.Load.Words(f))
+		}
 	}
 	if p.Others > 0 {
 		v.sayf("%s as near the best", number(p.Others, "more plan"))
 	}
-	if p.Greedy {
-		v.sayf("too many seams to try all together: each measure was met by itself")
-	}
 	for _, u := range p.Unmet {
-		v.sayf("%s stays short by %s: %s", u.Point, f.Length(u.By), u.Why)
+		v.sayf("%s", u.Words(f))
+	}
+	if len(p.Options) > 0 {
+		for _, c := range p.Options[0].Cautions() {
+			v.sayf("take care: %s", c)
+		}
 	}
 }
 
 func (v *voice) option(f quantity.Format, o room.Option) {
 	for _, s := range o.Seams {
-		for _, l := range s.Levels {
-			edge := f.Finer()
-			v.sayf("  let out %s at %s: %s on each edge, from %s to %s, gives %s", s.Seam, l.Point,
-				edge.Length(l.By), edge.Length(l.Was), edge.Length(l.Now), edge.Length(l.Gives()))
-		}
-		if s.Piped {
-			v.sayf("  take out the piping of %s and lay it in again", s.Seam)
-		}
+		v.sayf("  %s", s.Words(f))
 	}
 	for _, p := range o.Panels {
-		var widths []string
-		for _, w := range p.Widths {
-			widths = append(widths, f.Length(w.Width)+" at "+w.Point.String())
-		}
-		v.sayf("  let into %s: %s, finished %s", p.Seam, number(p.Count, "panel"), strings.Join(widths, ", "))
-		if p.Slight {
-			v.sayf("  that is no more than the error of measuring: try the garment on before cutting it")
-		}
+		v.sayf("  %s", p.Words(f))
 	}
 	for _, w := range o.Warnings {
 		v.sayf("  mind: %s", w.Words(f))
 	}
-	v.sayf("  way in: %s", loadWords(f, o.Way.Load))
-}
-
-// loadWords says how much there is to open and how long it takes.
-func loadWords(f quantity.Format, l wayin.Load) string {
-	words := f.Length(l.Length) + " to open"
-	switch {
-	case l.Unknown > 0 && l.Length == 0:
-		words = number(l.Unknown, "seam") + " of unknown length to open"
-	case l.Unknown > 0:
-		words += ", and " + number(l.Unknown, "seam") + " of unknown length"
-	}
-	if l.Opening.Known && l.Sewing.Known {
-		words += fmt.Sprintf(", %s to open and %s to sew again", quantity.FormatDuration(l.Opening.For), quantity.FormatDuration(l.Sewing.For))
-	}
-	return words
 }
 
 type planJSON struct {
 	Needs   []needJSON   `json:"needs"`
+	Room    []roomJSON   `json:"room"`
 	Moves   []moveJSON   `json:"moves,omitempty"`
 	Options []optionJSON `json:"options,omitempty"`
 	Others  int          `json:"others,omitempty"`
 	Unmet   []needJSON   `json:"unmet,omitempty"`
+	ByHours bool         `json:"by_hours"` // ways in are compared by hours, else by length
 	Greedy  bool         `json:"greedy,omitempty"`
 }
 
 type needJSON struct {
 	Measure string  `json:"measure"`
 	By      float64 `json:"by_mm"`
+	Why     string  `json:"why,omitempty"`
+}
+
+type roomJSON struct {
+	Measure string       `json:"measure"`
+	From    []sourceJSON `json:"from"`
+}
+
+type sourceJSON struct {
+	Seam    string  `json:"seam,omitempty"`
+	Closure string  `json:"closure,omitempty"`
+	Edges   int     `json:"edges,omitempty"`
+	Now     float64 `json:"now_mm"`
+	Keep    float64 `json:"keep_mm"`
+	Gives   float64 `json:"gives_mm"`
 	Why     string  `json:"why,omitempty"`
 }
 
@@ -109,14 +100,18 @@ type moveJSON struct {
 }
 
 type optionJSON struct {
-	Seams  []edgeJSON  `json:"seams,omitempty"`
-	Panels []panelJSON `json:"panels,omitempty"`
-	Way    wayJSON     `json:"way_in"`
-	Why    string      `json:"why,omitempty"`
+	Seams    []edgeJSON  `json:"seams,omitempty"`
+	Piped    []string    `json:"piped,omitempty"` // seams whose piping is taken out and laid in again
+	Panels   []panelJSON `json:"panels,omitempty"`
+	Way      wayJSON     `json:"way_in"`
+	Why      string      `json:"why"`
+	Or       []string    `json:"or,omitempty"`
+	Warnings []string    `json:"warnings,omitempty"`
 }
 
 type edgeJSON struct {
 	Seam     string  `json:"seam"`
+	Side     string  `json:"side,omitempty"`
 	Measure  string  `json:"measure"`
 	EachEdge float64 `json:"each_edge_mm"`
 	Was      float64 `json:"was_mm"`
@@ -126,8 +121,10 @@ type edgeJSON struct {
 
 type panelJSON struct {
 	Seam   string      `json:"seam"`
+	Side   string      `json:"side,omitempty"`
 	Count  int         `json:"count"`
 	Widths []widthJSON `json:"widths"`
+	Slight bool        `json:"slight,omitempty"` // no wider anywhere than the error of measuring
 }
 
 type widthJSON struct {
@@ -141,39 +138,79 @@ func planOf(j *journal.Journal, b *journal.Build, t fit.Table) *planJSON {
 	if len(p.Needs) == 0 {
 		return nil
 	}
-	out := &planJSON{Others: p.Others, Greedy: p.Greedy}
+	out := &planJSON{Others: p.Others, Greedy: p.Greedy, ByHours: p.ByHours, Moves: movesOf(p.Moves)}
 	for _, n := range p.Needs {
 		out.Needs = append(out.Needs, needJSON{Measure: n.Point.String(), By: millimetres(n.By)})
+	}
+	for _, h := range p.Holdings() {
+		out.Room = append(out.Room, roomOf(h))
 	}
 	for _, u := range p.Unmet {
 		out.Unmet = append(out.Unmet, needJSON{u.Point.String(), millimetres(u.By), u.Why})
 	}
-	for _, m := range p.Moves {
-		for _, l := range m.Levels {
-			out.Moves = append(out.Moves, moveJSON{m.Closure, l.Point.String(), millimetres(l.By), millimetres(l.Now)})
-		}
-	}
 	for i, o := range p.Options {
-		option := optionJSON{Way: wayOf(o.Way), Why: p.Why(i, j.Settings.Format)}
-		for _, s := range o.Seams {
-			for _, l := range s.Levels {
-				option.Seams = append(option.Seams, edgeJSON{
-					s.Seam, l.Point.String(), millimetres(l.By), millimetres(l.Was), millimetres(l.Now), millimetres(l.Gives()),
-				})
-			}
-		}
-		for _, p := range o.Panels {
-			panel := panelJSON{Seam: p.Seam, Count: p.Count}
-			for _, w := range p.Widths {
-				width := widthJSON{Measure: w.Point.String(), Width: millimetres(w.Width)}
-				if w.Placed {
-					width.At = new(millimetres(w.At))
-				}
-				panel.Widths = append(panel.Widths, width)
-			}
-			option.Panels = append(option.Panels, panel)
-		}
+		option := optionOf(o, j.Settings.Format)
+		option.Why = p.Why(i, j.Settings.Format)
 		out.Options = append(out.Options, option)
 	}
 	return out
+}
+
+func roomOf(h room.Holding) roomJSON {
+	out := roomJSON{Measure: h.Point.String(), From: []sourceJSON{}}
+	for _, s := range h.From {
+		from := sourceJSON{Seam: s.Name, Edges: s.Edges, Now: millimetres(s.Now), Keep: millimetres(s.Keep), Gives: millimetres(s.Gives()), Why: s.Why}
+		if s.Closing {
+			from.Seam, from.Closure = "", s.Name
+		}
+		out.From = append(out.From, from)
+	}
+	return out
+}
+
+func movesOf(moves []room.Move) []moveJSON {
+	var out []moveJSON
+	for _, m := range moves {
+		for _, l := range m.Levels {
+			out = append(out, moveJSON{m.Closure, l.Point.String(), millimetres(l.By), millimetres(l.Now)})
+		}
+	}
+	return out
+}
+
+func optionOf(o room.Option, f quantity.Format) optionJSON {
+	out := optionJSON{Way: wayOf(o.Way), Or: o.Or}
+	for _, s := range o.Seams {
+		if s.Piped {
+			out.Piped = append(out.Piped, s.Seam)
+		}
+		for _, l := range s.Levels {
+			out.Seams = append(out.Seams, edgeJSON{
+				s.Seam, sideOf(s.Side), l.Point.String(), millimetres(l.By), millimetres(l.Was), millimetres(l.Now), millimetres(l.Gives()),
+			})
+		}
+	}
+	for _, p := range o.Panels {
+		panel := panelJSON{Seam: p.Seam, Side: sideOf(p.Side), Count: p.Count, Slight: p.Slight}
+		for _, w := range p.Widths {
+			width := widthJSON{Measure: w.Point.String(), Width: millimetres(w.Width)}
+			if w.Placed {
+				width.At = new(millimetres(w.At))
+			}
+			panel.Widths = append(panel.Widths, width)
+		}
+		out.Panels = append(out.Panels, panel)
+	}
+	for _, w := range o.Warnings {
+		out.Warnings = append(out.Warnings, w.Words(f))
+	}
+	return out
+}
+
+// sideOf returns the side of the body that something is done on; "" for both.
+func sideOf(s measure.Side) string {
+	if s == measure.Both {
+		return ""
+	}
+	return s.String()
 }

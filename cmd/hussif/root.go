@@ -61,11 +61,11 @@ it should, and all that was to be done otherwise next time.`,
 		Version:       version,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		Args:          cobra.NoArgs,
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
 	root.AddCommand(
 		beginCommand(say), checkCommand(say), siteCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
+		tableCommand(say),
 	)
 	return root
 }

@@ -3,12 +3,10 @@ package main
 import (
 	"context"
 	"crypto/sha256"
+	"errors"
 	"fmt"
-	"io"
-	"io/fs"
 	"os"
 	"path/filepath"
-	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -18,6 +16,7 @@ import (
 	"hussif/build/photo"
 	"hussif/build/site"
 	"hussif/content/edtf"
+	"hussif/content/journal"
 	"hussif/content/source"
 	"hussif/theme"
 )
@@ -33,7 +32,7 @@ anything a site did not put there is refused, and where the journal has errors
 the site stays as it was.`,
 		Example: `  hussif site
   hussif site ~/costumes -o ~/costumes-site`,
-		Args: cobra.MaximumNArgs(1),
+		Args: atMostOne("journal"),
 	}
 	c.Flags().StringVarP(&out, "output", "o", "", "the site's folder (site, in the journal's folder)")
 	on := onFlag(c, today())
@@ -45,57 +44,54 @@ the site stays as it was.`,
 		if out == "" {
 			out = filepath.Join(dir, "site")
 		}
-		_, err := makeSite(c.Context(), say, dir, out, on.day)
-		return err
+		return makeSite(c.Context(), say, dir, out, on.day)
 	}
 	return c
 }
 
-// makeSite makes the site of the journal in dir and says what came of it. The
-// workroom is nil where nothing had changed and the journal was not read.
-func makeSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) (*workroom, error) {
+// makeSite makes the site of the journal in dir and says what came of it.
+func makeSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) error {
 	if err := output.Separate(out, dir); err != nil {
-		return nil, err
+		return err
 	}
-	store, err := openStore()
+	store, err := openStore(say)
 	if err != nil {
-		return nil, err
+		return err
 	}
-	recipe, err := siteRecipe(os.DirFS(dir), day)
+	folder, err := readFolder(dir)
 	if err != nil {
-		return nil, err
+		return err
 	}
+	recipe := siteRecipe(folder, day)
 	if report, ok := output.Current(out, recipe); ok {
 		if tally, ok := store.Get(recipe); ok {
 			say.sayf("%s is up to date: 0 written, %d kept; %s", out, report.Kept, tally)
-			return nil, nil
+			return nil
 		}
 	}
-	w, err := openJournal(dir)
-	if err != nil {
-		return nil, err
-	}
-	if err := w.sound(say, out+" stays as it was"); err != nil {
-		return nil, err
+	var bodies site.Bodies
+	w := openFolder(dir, folder, bodies.See)
+	if err := w.sound(say, asItWas(out)); err != nil {
+		return err
 	}
 	absolute, err := filepath.Abs(dir)
 	if err != nil {
-		return nil, err
+		return err
 	}
 	made, found, err := site.Make(ctx, site.Order{
-		Journal: w.journal, Files: w.files, Findings: w.findings, Today: day, Out: out, Recipe: recipe,
+		Journal: w.journal, Files: w.files, Findings: w.findings, Bodies: &bodies, Today: day, Out: out, Recipe: recipe,
 		Photos: &photo.Darkroom{Store: store, Journal: absolute, Progress: say.progress("pictures")},
 	})
 	if err != nil {
-		return nil, err
+		return err
 	}
 	w.findings = source.Sort(append(w.findings, found...))
-	if err := w.sound(say, out+" stays as it was"); err != nil {
-		return nil, err
+	if err := w.sound(say, asItWas(out)); err != nil {
+		return err
 	}
 	say.sayf("%s: %s and %s; %d written, %d kept, %d removed; %s", out, number(made.Pages, "page"),
-		number(made.Pictures, "picture"), made.Written, made.Kept, made.Removed, advice(w.findings))
-	return w, store.Put(recipe, []byte(advice(w.findings)))
+		number(made.Photos, "photo"), made.Written, made.Kept, made.Removed, advice(w.findings))
+	return store.Put(recipe, []byte(advice(w.findings)))
 }
 
 // advice counts findings and says where to read them.
@@ -108,50 +104,45 @@ func advice(found []source.Finding) string {
 
 func today() edtf.Day { return edtf.DayFromTime(time.Now()) }
 
-// openStore opens the store of things made before, in the user's cache folder.
-func openStore() (*keep.Store, error) {
-	cache, err := os.UserCacheDir()
-	if err != nil {
-		cache = os.TempDir()
+// asItWas says that a folder was not touched.
+func asItWas(out string) string {
+	if _, err := os.Stat(out); err != nil {
+		return "no site was made"
 	}
-	return keep.Open(filepath.Join(cache, "hussif"))
+	return out + " stays as it was"
 }
 
-// siteRecipe stands for all that decides a site: the program, the day, the words
-// of every note and settings file by their content, and all other files by name,
-// size and time.
-func siteRecipe(files fs.FS, day edtf.Day) (keep.Recipe, error) {
-	entries, _, err := source.Scan(files)
-	if err != nil {
-		return keep.Recipe{}, fmt.Errorf("looking through the journal: %w", err)
+// openStore opens the store of things made before, in the user's cache folder, or
+// where that cannot be written in one that lasts no longer than the system keeps it.
+func openStore(say *voice) (*keep.Store, error) {
+	cache, err := os.UserCacheDir()
+	if err == nil {
+		var store *keep.Store
+		if store, err = keep.Open(filepath.Join(cache, "hussif")); err == nil {
+			return store, nil
+		}
 	}
+	dir, tempErr := os.MkdirTemp("", "hussif-")
+	if tempErr != nil {
+		return nil, fmt.Errorf("opening the store of things made before: %w", errors.Join(err, tempErr))
+	}
+	fmt.Fprintf(say.Err, "hussif: the cache folder cannot be used, so pictures are made anew next time: %v\n", err)
+	return keep.Open(dir)
+}
+
+// siteRecipe stands for all that decides a site: the program, the day, the notes
+// and settings by their content, and all other files by name, size and time.
+func siteRecipe(folder *journal.Folder, day edtf.Day) keep.Recipe {
 	given := []string{version, program(), theme.Hash(), day.String()}
-	for _, e := range entries {
-		switch strings.ToLower(filepath.Ext(e.Path)) {
-		case ".md", ".yaml":
-			sum, err := sumOf(files, e.Path)
-			if err != nil {
-				return keep.Recipe{}, fmt.Errorf("reading the journal: %w", err)
-			}
-			given = append(given, e.Path, sum)
-		default:
+	for _, e := range folder.Entries {
+		if text, ok := folder.Texts[e.Path]; ok {
+			sum := sha256.Sum256(text)
+			given = append(given, e.Path, string(sum[:]))
+		} else {
 			given = append(given, e.Path, fmt.Sprint(e.Size, e.Modified.UnixNano()))
 		}
 	}
-	return keep.NewRecipe("site", 1, given...), nil
-}
-
-func sumOf(files fs.FS, name string) (string, error) {
-	f, err := files.Open(name)
-	if err != nil {
-		return "", err
-	}
-	defer f.Close()
-	h := sha256.New()
-	if _, err := io.Copy(h, f); err != nil {
-		return "", err
-	}
-	return string(h.Sum(nil)), nil
+	return keep.NewRecipe("site", 1, given...)
 }
 
 // program tells builds of the program apart while its version stays the same: by

@@ -9,8 +9,10 @@ import (
 	"hussif/build/fit"
 	"hussif/build/room"
 	"hussif/build/wayin"
+	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/near"
+	"hussif/content/quantity"
 )
 
 func takedownCommand(say *voice) *cobra.Command {
@@ -36,56 +38,106 @@ of the best plan for what is short.`,
 		if err != nil {
 			return err
 		}
-		r, ok := w.journal.Find(args[0], journal.KindBuild)
-		if !ok {
-			return w.noSuch(args[0])
+		say.warn(w)
+		r, err := w.called(args[0], journal.KindBuild)
+		if err != nil {
+			return err
 		}
-		b := r.(*journal.Build)
-		seams := args[1:]
-		rates := wayin.RatesOf(w.journal)
-		if len(seams) == 0 {
-			p := room.For(w.journal, b, fit.Of(w.journal, b, on.day), rates)
-			if len(p.Options) == 0 {
-				return fmt.Errorf("by what the journal knows on %s no seam of %s has to be opened; name the seams to reach", on.day, b.Title)
-			}
-			for _, s := range p.Options[0].Seams {
-				seams = append(seams, s.Seam)
-			}
+		d, err := w.takeDown(r.(*journal.Build), args[1:], on.day)
+		if err != nil {
+			return err
 		}
-		for _, s := range seams {
-			if err := knownSeam(b, s); err != nil {
-				return err
-			}
-		}
-		way := wayin.Find(b, rates, seams...)
 		if asJSON {
-			return say.json(wayOf(way))
+			return say.json(d.json())
 		}
-		say.takedown(w.journal, b, seams, way)
+		say.takedown(w.journal, d)
 		return nil
 	}
+	c.ValidArgsFunction = completeNames(&dir, journal.KindBuild)
 	return c
+}
+
+// A takeDown is what is taken down, for what.
+type takeDown struct {
+	build *journal.Build
+	asked []string    // seams to reach; none where closings alone are moved
+	moves []room.Move // where nobody named a seam, what the plan moves too
+	way   wayin.Way
+}
+
+// takeDown finds the way in to some seams, or to those of the best plan where none
+// are named.
+func (w *workroom) takeDown(b *journal.Build, seams []string, day edtf.Day) (takeDown, error) {
+	rates := wayin.RatesOf(w.journal)
+	if len(seams) > 0 {
+		for _, s := range seams {
+			if err := knownSeam(b, s); err != nil {
+				return takeDown{}, err
+			}
+		}
+		return takeDown{build: b, asked: seams, way: wayin.Find(b, rates, seams...)}, nil
+	}
+	p := room.For(w.journal, b, fit.Of(w.journal, b, day), rates)
+	d := takeDown{build: b, moves: p.Moves}
+	switch {
+	case len(p.Options) > 0:
+		d.way = p.Options[0].Way
+		for _, s := range p.Options[0].Seams {
+			d.asked = append(d.asked, s.Seam)
+		}
+	case len(p.Moves) == 0:
+		return d, fmt.Errorf("by what the journal knows on %s no seam of %s has to be opened; name the seams to reach", day, b.Title)
+	}
+	return d, nil
 }
 
 func knownSeam(b *journal.Build, name string) error {
 	var names []string
 	for _, s := range b.Seams {
-		if strings.EqualFold(s.Name.Text, name) {
+		if strings.EqualFold(strings.Join(strings.Fields(s.Name.Text), " "), strings.Join(strings.Fields(name), " ")) {
 			return nil
 		}
 		names = append(names, s.Name.Text)
 	}
-	if instead := near.Of(name, names); len(instead) > 0 {
+	switch instead := near.Of(name, names); {
+	case len(names) == 0:
+		return fmt.Errorf("%s lists no seams yet; add them under `seams:`", b.Title)
+	case len(instead) > 0:
 		return fmt.Errorf("%s has no seam called %q; did you mean %s?", b.Title, name, strings.Join(instead, " or "))
 	}
 	return fmt.Errorf("%s has no seam called %q; it has %s", b.Title, name, strings.Join(names, ", "))
 }
 
-func (v *voice) takedown(j *journal.Journal, b *journal.Build, seams []string, w wayin.Way) {
+func (v *voice) takedown(j *journal.Journal, d takeDown) {
 	f := j.Settings.Format
-	v.sayf("%s", v.bold(fmt.Sprintf("Take-down of %s, to reach %s", b.Title, strings.Join(seams, ", "))))
+	if len(d.asked) == 0 {
+		v.sayf("%s", v.bold(fmt.Sprintf("No seam of %s has to be opened", d.build.Title)))
+		v.moves(f, d.moves)
+		return
+	}
+	v.sayf("%s", v.bold(fmt.Sprintf("Take-down of %s, to reach %s", d.build.Title, strings.Join(d.asked, ", "))))
+	for _, fault := range d.way.Faults {
+		v.sayf("mind: %s", fault.Text())
+	}
+	v.moves(f, d.moves)
+	v.marks(d.way.Loose)
+	ordered := !d.way.Circular()
+	v.steps("open", d.way.Out, ordered, func(s wayin.Step) string { return s.Words(f) })
+	v.sayf("%s", d.way.Load.Words(f))
+	v.steps("sew back", d.way.Back, ordered, func(s wayin.Step) string { return s.Seam.Sewn })
+	v.sayf("take care: cut away from your hand and from the cloth, in good light; ask a conservator about anything old or of value")
+}
+
+func (v *voice) moves(f quantity.Format, moves []room.Move) {
+	for _, m := range moves {
+		v.sayf("%s", m.Words(f))
+	}
+}
+
+// marks lists what has to be marked on what comes loose.
+func (v *voice) marks(loose []wayin.Loose) {
 	marked := false
-	for _, l := range w.Loose {
+	for _, l := range loose {
 		if len(l.Missing) == 0 {
 			continue
 		}
@@ -99,36 +151,36 @@ func (v *voice) takedown(j *journal.Journal, b *journal.Build, seams []string, w
 		}
 		v.sayf("  [ ] %s: %s", l.Name, strings.Join(missing, "; "))
 	}
-	v.sayf("open, in this order:")
-	v.steps(w.Out, func(s wayin.Step) string {
-		words := "whole"
-		if !s.Whole {
-			words = "at the crossings with " + strings.Join(s.Across, " and ")
-		}
-		if s.Known {
-			words += ", " + f.Length(s.Length)
-		} else {
-			words += ", length not noted"
-		}
-		return words
-	})
-	v.sayf("%s", loadWords(f, w.Load))
-	v.sayf("sew back, in this order:")
-	v.steps(w.Back, func(s wayin.Step) string { return s.Seam.Sewn })
-	for _, fault := range w.Faults {
-		v.sayf("mind: %s", fault.Text())
-	}
-	v.sayf("take care: cut away from your hand and from the cloth, in good light; ask a conservator about anything old or of value")
 }
 
-func (v *voice) steps(steps []wayin.Step, words func(wayin.Step) string) {
+// steps lists seams in their order, or without one where none can be right.
+func (v *voice) steps(what string, steps []wayin.Step, ordered bool, words func(wayin.Step) string) {
+	if ordered {
+		v.sayf("%s, in this order:", what)
+	} else {
+		v.sayf("%s, in an order that the journal cannot tell:", what)
+	}
 	for i, s := range steps {
-		line := fmt.Sprintf("  [ ] %d. %s", i+1, s.Seam.Name.Text)
+		line := s.Seam.Name.Text
+		if ordered {
+			line = fmt.Sprintf("%d. %s", i+1, line)
+		}
 		if said := words(s); said != "" {
 			line += ": " + said
 		}
-		v.sayf("%s", line)
+		v.sayf("  [ ] %s", line)
 	}
+}
+
+type takeDownJSON struct {
+	Build journal.ID `json:"build"`
+	Seams []string   `json:"seams"` // to reach
+	Moves []moveJSON `json:"moves,omitempty"`
+	wayJSON
+}
+
+func (d takeDown) json() takeDownJSON {
+	return takeDownJSON{Build: d.build.ID, Seams: append([]string{}, d.asked...), Moves: movesOf(d.moves), wayJSON: wayOf(d.way)}
 }
 
 type wayJSON struct {
@@ -144,6 +196,8 @@ type wayJSON struct {
 
 type stepJSON struct {
 	Seam   string   `json:"seam"`
+	Asked  bool     `json:"asked"` // and not only in the way
+	Side   string   `json:"side,omitempty"`
 	Whole  bool     `json:"whole"`
 	Across []string `json:"across,omitempty"`
 	Length *float64 `json:"length_mm,omitempty"`
@@ -159,7 +213,7 @@ type looseJSON struct {
 func wayOf(w wayin.Way) wayJSON {
 	out := wayJSON{Out: []stepJSON{}, Back: []string{}, Length: millimetres(w.Length), LengthUnknown: w.LengthUnknown}
 	for _, s := range w.Out {
-		step := stepJSON{Seam: s.Seam.Name.Text, Whole: s.Whole, Across: s.Across, Sewn: s.Seam.Sewn}
+		step := stepJSON{Seam: s.Seam.Name.Text, Asked: s.Asked, Side: sideOf(s.Side), Whole: s.Whole, Across: s.Across, Sewn: s.Seam.Sewn}
 		if s.Known {
 			step.Length = new(millimetres(s.Length))
 		}

@@ -47,7 +47,7 @@ func (v *voice) json(value any) error {
 	return e.Encode(value)
 }
 
-// findings prints findings and then how many there are.
+// findings prints findings for a person.
 func (v *voice) findings(list []source.Finding) error { return source.Print(v.Out, list, v.palette()) }
 
 func (v *voice) palette() source.Palette {

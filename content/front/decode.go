@@ -105,8 +105,8 @@ func (d *Decoder) group(n Node, dst reflect.Value) bool {
 	switch {
 	case n.Kind == Text && p.short >= 0:
 		f := p.fields[p.short]
-		where.fields = []placed{{name: f.name, key: n.Span, value: n.Span}}
-		d.value(n, dst.FieldByIndex(f.index))
+		read := d.value(n, dst.FieldByIndex(f.index))
+		where.fields = []placed{{name: f.name, key: n.Span, value: n.Span, unread: !read}}
 	case n.Kind == Map:
 		where.fields = make([]placed, 0, len(n.Fields))
 		d.fields(n, p, dst, &where)
@@ -135,8 +135,8 @@ func (d *Decoder) fields(n Node, p *plan, dst reflect.Value, where *Where) {
 		i, known := p.byName[f.Key]
 		switch {
 		case known && f.Value.Kind != None:
-			where.fields = append(where.fields, placed{name: f.Key, key: f.KeySpan, value: f.Value.Span})
-			d.value(f.Value, dst.FieldByIndex(p.fields[i].index))
+			read := d.value(f.Value, dst.FieldByIndex(p.fields[i].index))
+			where.fields = append(where.fields, placed{name: f.Key, key: f.KeySpan, value: f.Value.Span, unread: !read})
 		case known:
 			// A field without a value is one that the maker has yet to fill in.
 		case p.rest != nil:

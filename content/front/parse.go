@@ -3,6 +3,7 @@ package front
 import (
 	"bytes"
 	"io"
+	"strings"
 	"unicode/utf8"
 
 	"go.yaml.in/yaml/v3"
@@ -58,7 +59,7 @@ type parser struct {
 // separators U+0085, U+2028 and U+2029 end a line for it too.
 func yamlLines(span source.Span) []int {
 	text := span.Text()
-	starts := []int{0}
+	starts := make([]int, 1, 2+strings.Count(text, "\n"))
 	for i, r := range text {
 		switch r {
 		case '\n', '\u0085', '\u2028', '\u2029':
@@ -106,7 +107,7 @@ func (p *parser) node(n *yaml.Node) Node {
 	}
 	switch n.Kind {
 	case yaml.SequenceNode:
-		out := Node{Kind: List, Span: p.place(n, 1)}
+		out := Node{Kind: List, Span: p.place(n, 1), Items: make([]Node, 0, len(n.Content))}
 		for _, item := range n.Content {
 			out.Items = append(out.Items, p.node(item))
 		}
@@ -118,8 +119,8 @@ func (p *parser) node(n *yaml.Node) Node {
 }
 
 func (p *parser) mapping(n *yaml.Node) Node {
-	out := Node{Kind: Map, Span: p.place(n, 1)}
-	seen := make(map[string]source.Span, len(n.Content)/2)
+	out := Node{Kind: Map, Span: p.place(n, 1), Fields: make([]Field, 0, len(n.Content)/2)}
+	seen := make(map[string]int, len(n.Content)/2) // places in Fields
 	for i := 0; i+1 < len(n.Content); i += 2 {
 		before := len(p.findings)
 		key := p.node(n.Content[i])
@@ -132,11 +133,11 @@ func (p *parser) mapping(n *yaml.Node) Node {
 		if first, ok := seen[key.Text]; ok {
 			f := source.Found(key.Span, source.Error, GivenTwice, "%q is given twice", key.Text)
 			f.Help = "keep one of the two"
-			f.Related = []source.Place{{Span: first, Text: "first given here"}}
+			f.Related = []source.Place{{Span: out.Fields[first].KeySpan, Text: "first given here"}}
 			p.findings = append(p.findings, f)
 			continue
 		}
-		seen[key.Text] = key.Span
+		seen[key.Text] = len(out.Fields)
 		out.Fields = append(out.Fields, Field{Key: key.Text, KeySpan: key.Span, Value: p.node(n.Content[i+1])})
 	}
 	if n.Style&yaml.FlowStyle == 0 && len(out.Fields) > 0 {

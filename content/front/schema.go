@@ -149,6 +149,7 @@ type Where struct {
 type placed struct {
 	name       string
 	key, value source.Span
+	unread     bool
 }
 
 // Key returns the place of a field's name, or that of the group where it is not
@@ -178,6 +179,17 @@ func (w Where) Has(field string) bool {
 	for _, f := range w.fields {
 		if f.name == field {
 			return true
+		}
+	}
+	return false
+}
+
+// Unread reports whether a field is given and could not be read, so that its zero
+// value means nothing.
+func (w Where) Unread(field string) bool {
+	for _, f := range w.fields {
+		if f.name == field {
+			return f.unread
 		}
 	}
 	return false

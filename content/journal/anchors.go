@@ -1,48 +1,113 @@
 package journal
 
 import (
+	"cmp"
 	"slices"
+	"strconv"
 	"strings"
 
-	"hussif/content/near"
-	"hussif/content/source"
+	"hussif/content/prose"
 )
 
-// Anchors returns the names of the parts of a record's page that can be linked
-// to: its headings, next-time notes and decisions.
-func Anchors(r Record) []string {
+// nameParts gives the notes and decisions of a record's front matter their anchors.
+func nameParts(r Record) {
+	var anchors prose.Anchors
 	page := r.Head()
-	var anchors []string
 	for i := range page.Next {
-		anchors = append(anchors, NextAnchor(i))
+		page.Next[i].Anchor = anchors.Next(page.Next[i].Do)
 	}
 	if note, ok := r.(*Note); ok {
 		for i := range note.Decided {
-			anchors = append(anchors, DecisionAnchor(i))
+			d := &note.Decided[i]
+			d.Anchor = anchors.Decided(cmp.Or(d.Question, d.Chose))
 		}
 	}
-	for _, remark := range page.Text.Remarks {
-		if remark.Anchor != "" {
-			anchors = append(anchors, remark.Anchor)
-		}
-	}
-	for _, h := range page.Text.Headings {
+}
+
+// Anchors returns the names of the parts of a record's page that can be linked
+// to: its next-time notes, decisions and headings.
+func Anchors(r Record) []string {
+	anchors := append(NextAnchors(r), DecisionAnchors(r)...)
+	for _, h := range r.Head().Text.Headings {
 		anchors = append(anchors, h.Anchor)
 	}
 	return anchors
 }
 
-func (l *linker) anchor(to Record, anchor string, at source.Span) {
-	if anchor == "" || l.j.Faulty(to) {
-		return
+// NextAnchors returns the anchors of a record's next-time notes as they are
+// counted: those of the front matter first, then those of the text.
+func NextAnchors(r Record) []string {
+	var anchors []string
+	for _, next := range r.Head().Next {
+		anchors = append(anchors, next.Anchor)
 	}
-	anchors := Anchors(to)
-	if slices.Contains(anchors, anchor) {
-		return
+	return append(anchors, remarkAnchors(r, prose.NextTime)...)
+}
+
+// DecisionAnchors returns the anchors of a record's decisions, counted likewise.
+func DecisionAnchors(r Record) []string {
+	var anchors []string
+	if note, ok := r.(*Note); ok {
+		for _, decision := range note.Decided {
+			anchors = append(anchors, decision.Anchor)
+		}
 	}
-	f := source.Found(at, source.Error, BrokenAnchor, "%s has no part called %q", to.Head().ID.Name(), anchor)
-	if f.Instead = near.Of(anchor, anchors); len(f.Instead) == 0 && len(anchors) > 0 {
-		f.Help = "its parts are " + strings.Join(anchors, ", ")
+	return append(anchors, remarkAnchors(r, prose.Decided)...)
+}
+
+func remarkAnchors(r Record, kind prose.Kind) []string {
+	var anchors []string
+	for _, remark := range r.Head().Text.Remarks {
+		if remark.Kind == kind && !remark.Private {
+			anchors = append(anchors, remark.Anchor)
+		}
 	}
-	l.findings = append(l.findings, f)
+	return anchors
+}
+
+// Anchor returns the anchor of the part of a record's page that a link means. It
+// may have been written as it is, as the place of a note or decision in the count
+// of the page ("next-2"), or by a heading's own words where these are set apart
+// from notes. Where the page has no such part, written comes back with false.
+func Anchor(r Record, written string) (string, bool) {
+	if kind, place, ok := numbered(written); ok {
+		counted := NextAnchors(r)
+		if kind == prose.Decided {
+			counted = DecisionAnchors(r)
+		}
+		if place > len(counted) {
+			return written, false
+		}
+		return counted[place-1], true
+	}
+	anchors := Anchors(r)
+	for _, anchor := range []string{written, prose.SetApart(written)} {
+		if slices.Contains(anchors, anchor) {
+			return anchor, true
+		}
+	}
+	return written, false
+}
+
+// Numbered reports whether an anchor is a place in the count of a page's notes or
+// decisions, which moves when another is put before it.
+func Numbered(anchor string) bool {
+	_, _, ok := numbered(anchor)
+	return ok
+}
+
+// numbered takes an anchor such as "decided-2" apart.
+func numbered(anchor string) (prose.Kind, int, bool) {
+	word, digits, _ := strings.Cut(anchor, "-")
+	place, err := strconv.ParseUint(digits, 10, 16)
+	if err != nil || place == 0 {
+		return 0, 0, false
+	}
+	switch word {
+	case "next":
+		return prose.NextTime, int(place), true
+	case "decided":
+		return prose.Decided, int(place), true
+	}
+	return 0, 0, false
 }

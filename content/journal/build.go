@@ -13,26 +13,28 @@ import (
 // A Build is a garment that is planned, being made, worn or altered.
 type Build struct {
 	Page       `noun:"a build"`
-	For        Ref       `field:"for" to:"person"`
-	Garment    string    `field:"garment"` // its kind in a word or two: jacket, petticoat, stays
-	Era        edtf.Date `field:"era"`     // the date portrayed
-	Pattern    []Ref     `field:"pattern" to:"pattern"`
-	Techniques []Ref     `field:"techniques" to:"technique"`
-	Remakes    Ref       `field:"remakes" to:"build"` // made anew, the old one stays or goes
-	Reworks    Ref       `field:"reworks" to:"build"` // made out of the old one
-	Occasion   []Ref     `field:"occasion" to:"occasion"`
-	Over       []Word    `field:"over"` // the foundation, in dressing order
-	State      State     `field:"state"`
-	Finished   edtf.Day  `field:"finished"` // when it was first fit to be worn
-	Planned    Plan      `field:"planned"`
-	Fit        Wants     `field:"fit"`
-	Adjusts    []Adjust  `field:"adjusts"`
-	Closures   []Closure `field:"closures"`
-	Seams      []Seam    `field:"seams"`
-	Pieces     []Piece   `field:"pieces"`
-	Features   []Feature `field:"features"`
-	Needs      []Need    `field:"needs"`
-	Photos     []Photo   `field:"photos"`
+	For        Ref        `field:"for" to:"person"`
+	Garment    string     `field:"garment"` // its kind in a word or two: jacket, petticoat, stays
+	Era        edtf.Date  `field:"era"`     // the date portrayed
+	Pattern    []Ref      `field:"pattern" to:"pattern"`
+	Techniques []Ref      `field:"techniques" to:"technique"`
+	Remakes    Ref        `field:"remakes" to:"build"` // made anew, the old one stays or goes
+	Reworks    Ref        `field:"reworks" to:"build"` // made out of the old one
+	Occasion   []Ref      `field:"occasion" to:"occasion"`
+	Over       []Word     `field:"over"` // the foundation, in dressing order
+	State      State      `field:"state"`
+	Finished   edtf.Day   `field:"finished"` // when it was first fit to be worn
+	Planned    Plan       `field:"planned"`
+	Fit        Wants      `field:"fit"`
+	Adjusts    []Adjust   `field:"adjusts"`
+	Closures   []Closure  `field:"closures"`
+	Seams      []Seam     `field:"seams"`
+	Pieces     []Piece    `field:"pieces"`
+	Features   []Feature  `field:"features"`
+	Needs      []Need     `field:"needs"`
+	Carries    []Ref      `field:"carries"`   // next-time notes that it answers
+	SetAside   []SetAside `field:"set aside"` // and those that it does not, with the reason
+	Photos     []Photo    `field:"photos"`
 
 	Notes []*Note // computed by Resolve: its notes, oldest first
 }

@@ -4,6 +4,8 @@ import (
 	"path"
 	"strings"
 
+	"github.com/yuin/goldmark/ast"
+
 	"hussif/content/front"
 	"hussif/content/near"
 	"hussif/content/prose"
@@ -22,6 +24,7 @@ type Draft struct {
 type Parser struct {
 	settings *Settings
 	schema   *front.Schema
+	see      func(Record, ast.Node) // of Folder.Journal, or nil
 }
 
 // NewParser makes a parser for a journal with these settings.
@@ -75,42 +78,65 @@ func (p *Parser) Parse(f *source.File, loading []source.Finding) Draft {
 	if page.Where.Span.IsZero() {
 		page.Where.Span = f.Span(0, 0)
 	}
+	nameParts(draft.Record)
 	if parts.Body.File != nil {
-		page.Text = prose.Read(f, parts.Body, Start(draft.Record))
+		var tree ast.Node
+		tree, page.Text = prose.ReadTree(f, parts.Body, Start(draft.Record))
+		if p.see != nil {
+			p.see(draft.Record, tree)
+		}
 		draft.Findings = append(draft.Findings, page.Text.Findings...)
 	}
 	if page.Title == "" {
 		page.Title = titleFromName(id.Name())
 	}
-	if note, ok := draft.Record.(*Note); ok && source.Count(draft.Findings, source.Error) == 0 {
-		draft.Findings = append(draft.Findings, note.dateFromName()...)
+	if note, ok := draft.Record.(*Note); ok && !note.dated() && source.Count(draft.Findings, source.Error) == 0 {
+		draft.Findings = append(draft.Findings, note.needsDate())
 	}
 	draft.Faulty = source.Count(draft.Findings, source.Error) > 0
 	return draft
 }
 
-// Start returns how many next-time notes and decisions a record's front matter
-// holds, from which the anchors in its text go on.
+// Start returns what a record's page has before its text, as [prose.Tree] needs it.
 func Start(r Record) prose.Start {
-	start := prose.Start{Next: len(r.Head().Next)}
+	var start prose.Start
+	for _, next := range r.Head().Next {
+		start.Taken = append(start.Taken, next.Anchor)
+	}
 	if note, ok := r.(*Note); ok {
-		start.Decided = len(note.Decided)
+		for _, decision := range note.Decided {
+			start.Taken = append(start.Taken, decision.Anchor)
+		}
 	}
 	return start
 }
 
-// dateFromName gives a note the date of its file's name where it states none.
-func (n *Note) dateFromName() []source.Finding {
+// dated gives a note the date of its file's name where it states none, and
+// reports whether it has one.
+func (n *Note) dated() bool {
 	if n.Has("date") {
-		return nil
+		return true
 	}
-	if day, _, ok := leadingDay(n.ID.Name()); ok {
+	day, _, ok := leadingDay(n.ID.Name())
+	if ok {
 		n.Date = day
-		return nil
 	}
+	return ok
+}
+
+func (n *Note) needsDate() source.Finding {
 	f := source.Found(n.Where.Span, source.Error, front.NeededField, "a note needs a date")
 	f.Help = "add `date: ...` to the front matter, or begin the file's name with it, as in 2026-03-01-" + path.Base(n.File.Name)
-	return []source.Finding{f}
+	return f
+}
+
+// BuildFolder returns the folder of a build that a file lies in.
+func BuildFolder(name string) (folder string, ok bool) {
+	parts := strings.Split(name, "/")
+	if len(parts) < 3 || folders[parts[0]] != KindBuild {
+		return "", false
+	}
+	return parts[0] + "/" + parts[1], true
 }
 
 // placeInFolder tells a record's ID and kind by its path.
@@ -128,7 +154,7 @@ func placeInFolder(name string) (ID, Kind) {
 	switch {
 	case !nested:
 		return ID(stem), KindBuild
-	case file == "build":
+	case strings.EqualFold(file, "build"):
 		return ID(folder + "/" + build), KindBuild
 	}
 	return ID(stem), KindNote

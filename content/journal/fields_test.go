@@ -36,6 +36,8 @@ func words(all ...string) []Word {
 func ref(to string) Ref    { return Ref{To: to} }
 func refs(to string) []Ref { return []Ref{{To: to}} }
 
+func part(to, anchor string) Ref { return Ref{To: to, Anchor: anchor} }
+
 func date(t testing.TB, text string) edtf.Date {
 	t.Helper()
 	d, err := edtf.Read(text, edtf.Customs{Circa: 4})
@@ -62,7 +64,7 @@ func TestEveryField(t *testing.T) {
 				Next: []Next{{
 					Do: "measure the elbow bent", About: refs("striped-jacket"), Pattern: refs("jacket-draft"),
 					Technique: refs("piping"), Material: refs("striped-linen"), Person: refs("wren"),
-					Garment: words("jacket", "riding habit"),
+					Garment: words("jacket", "riding habit"), Anchor: "next-measure-elbow-bent",
 				}},
 			},
 			Measured: []Session{{
@@ -113,6 +115,8 @@ func TestEveryField(t *testing.T) {
 			},
 			Features: []Feature{{What: word("piped armhole"), RestsOn: green, Departs: "the cord is cotton"}},
 			Needs:    []Need{{Material: ref("striped-linen"), Amount: metres(2 * quantity.Metre)}},
+			Carries:  []Ref{part("wren", "next-measure-elbow-bent")},
+			SetAside: []SetAside{{Note: part("blue-gown", "next-line-sleeve"), Because: "it has no lining"}},
 			Photos: []Photo{{
 				File: word("photos/back.jpg"), Caption: "The back", Alt: "Seen from behind", Piece: word("back"), Face: No, Share: Circle,
 			}},
@@ -137,13 +141,17 @@ func TestEveryField(t *testing.T) {
 			PatternChanged: Changes{{Point: bust, By: 15 * quantity.Millimetre}}, OnPattern: No,
 			Decided: []Decision{{
 				Question: "Keep the cuffs?", Chose: "plain wrist", InsteadOf: []string{"cuffs"}, Because: "no cloth is left", RestsOn: green,
+				Anchor: "decided-keep-cuffs",
 			}},
-			Used:     []Movement{{Material: ref("striped-linen"), Amount: metres(3 * quantity.Metre / 2), Lot: "first bale"}},
-			Bought:   []Movement{{Material: ref("striped-linen"), Amount: metres(2 * quantity.Metre), Cost: euros(40), From: "the fair"}},
-			LeftOver: []Movement{{Material: ref("striped-linen"), Size: quantity.Size{Width: 20 * cm, Length: 80 * cm}, Grain: "straight", Pieces: 3}},
-			Fitted:   []Fault{{At: "upper arm", Fault: "binds"}},
-			Moves:    Moves{Reach: No, Sit: Yes, Walk: Yes, DressAlone: No},
-			Photos:   []Photo{{File: word("photos/back.jpg")}},
+			TurnedOut: []Outcome{{Decision: part("first-jacket/2024-05-01-cut", "decided-no-collar"), How: Regretted, Because: "the neck shows"}},
+			Carries:   []Ref{part("first-jacket", "next-1"), part("blue-gown", "next-press-first")},
+			SetAside:  []SetAside{{Note: part("wren", "next-measure-elbow-bent"), Because: "the sleeve is short"}},
+			Used:      []Movement{{Material: ref("striped-linen"), Amount: metres(3 * quantity.Metre / 2), Lot: "first bale"}},
+			Bought:    []Movement{{Material: ref("striped-linen"), Amount: metres(2 * quantity.Metre), Cost: euros(40), From: "the fair"}},
+			LeftOver:  []Movement{{Material: ref("striped-linen"), Size: quantity.Size{Width: 20 * cm, Length: 80 * cm}, Grain: "straight", Pieces: 3}},
+			Fitted:    []Fault{{At: "upper arm", Fault: "binds"}},
+			Moves:     Moves{Reach: No, Sit: Yes, Walk: Yes, DressAlone: No},
+			Photos:    []Photo{{File: word("photos/back.jpg")}},
 		},
 		"patterns/jacket-draft": &Pattern{
 			Page: Page{Title: "Jacket draft"}, Garment: "jacket", Era: date(t, "178X"), From: "drafted at the kitchen table",

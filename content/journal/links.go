@@ -26,6 +26,7 @@ func (j *Journal) follow() []source.Finding {
 type linker struct {
 	j        *Journal
 	near     map[nearKey][]string // answers of nearest
+	parts    map[string][]Record  // by the anchors of notes and decisions; nil until one is missed
 	findings []source.Finding
 }
 
@@ -45,9 +46,9 @@ func (l *linker) tie(from, to Record, field string) {
 }
 
 func (l *linker) field(from Record, field string, kinds []Kind, ref Ref) {
-	if to, ok := l.target(ref.To, kinds, ref.Span); ok {
+	if to, ok := l.target(ref, kinds); ok {
 		l.tie(from, to, field)
-		l.anchor(to, ref.Anchor, ref.Span)
+		l.part(to, ref.Anchor, ref.Span, l.j.Name)
 	}
 }
 
@@ -58,10 +59,10 @@ func (l *linker) text(from Record) {
 		switch link.Form {
 		case prose.Tie:
 			if link.To == "" {
-				l.anchor(from, link.Anchor, link.Span)
-			} else if to, ok := l.target(link.To, nil, link.Span); ok {
+				l.part(from, link.Anchor, link.Span, l.j.Name)
+			} else if to, ok := l.target(Ref{To: link.To, Anchor: link.Anchor, Span: link.Span}, nil); ok {
 				l.tie(from, to, "")
-				l.anchor(to, link.Anchor, link.Span)
+				l.part(to, link.Anchor, link.Span, l.j.Name)
 			}
 		case prose.Relative:
 			l.relative(from, link)
@@ -97,14 +98,15 @@ var aboutKinds = map[string][]Kind{
 
 func (l *linker) relative(from Record, link prose.Link) {
 	file := from.Head().File
+	name := func(r Record) string { return relativePath(file.Name, r.Head().File.Name) }
 	if link.To == "" {
-		l.anchor(from, link.Anchor, link.Span)
+		l.part(from, link.Anchor, link.Span, name)
 		return
 	}
 	to, ok := l.j.FileOf(file, link.To)
 	if ok {
 		l.tie(from, to, "")
-		l.anchor(to, link.Anchor, link.Span)
+		l.part(to, link.Anchor, link.Span, name)
 		return
 	}
 	f := source.Found(link.Span, source.Error, BrokenLink, "no page of the journal lies at %q", path.Join(path.Dir(file.Name), link.To))
@@ -112,7 +114,7 @@ func (l *linker) relative(from Record, link prose.Link) {
 		f = source.Found(link.Span, source.Error, BrokenLink, "%q is no page of the journal", link.To)
 		f.Help = "show a picture with ![what it shows](file); other files have no page"
 	} else if to, ok := l.j.Find(strings.TrimSuffix(path.Base(link.To), path.Ext(link.To))); ok {
-		f.Instead = []string{relativePath(file.Name, to.Head().File.Name)}
+		f.Instead = []string{name(to)}
 	}
 	l.findings = append(l.findings, f)
 }

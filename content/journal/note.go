@@ -28,6 +28,9 @@ type Note struct {
 	PatternChanged Changes       `field:"pattern changed"`
 	OnPattern      Answer        `field:"on the pattern"` // whether the change reached the paper
 	Decided        []Decision    `field:"decided"`
+	TurnedOut      []Outcome     `field:"turned out"`
+	Carries        []Ref         `field:"carries"`   // next-time notes that this work answers
+	SetAside       []SetAside    `field:"set aside"` // and those that it does not, with the reason
 	Used           []Movement    `field:"used"`
 	Bought         []Movement    `field:"bought"`
 	LeftOver       []Movement    `field:"left over"`
@@ -106,7 +109,27 @@ type Decision struct {
 	InsteadOf   []string `field:"instead of"`
 	Because     string   `field:"because"`
 	RestsOn     []Ref    `field:"rests on"`
+
+	Anchor string // computed: names the part of the page that holds it
 }
+
+// An Outcome is how an earlier decision turned out.
+type Outcome struct {
+	front.Where `noun:"an outcome"`
+	Decision    Ref     `field:"decision,needed"` // with its anchor, as in 2026-02-14-fitting#decided-keep-cuffs
+	How         Verdict `field:"how,needed"`
+	Because     string  `field:"because"`
+}
+
+// A Verdict is what became of a decision.
+type Verdict string
+
+// Verdicts on decisions.
+const (
+	Kept      Verdict = "kept"
+	Regretted Verdict = "regretted"
+	Changed   Verdict = "changed"
+)
 
 // A Movement is material that came in, went into the work, or was left over.
 type Movement struct {

@@ -11,6 +11,7 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/yuin/goldmark/ast"
 	"golang.org/x/sync/errgroup"
 
 	"hussif/content/front"
@@ -20,49 +21,83 @@ import (
 // ErrNoJournal is returned for a folder that holds no journal.
 var ErrNoJournal = errors.New("there is no journal here")
 
-// Open reads the journal in a folder. It reads files on as many workers as there
-// are processors; what it returns does not depend on their number. The error is
-// [ErrNoJournal] or trouble with the disk.
-func Open(fsys fs.FS) (*Journal, []source.Finding, error) {
+// A Folder is a journal's folder as it was read. It is made by [Read] and never
+// changed.
+type Folder struct {
+	Entries  []source.Entry    // all its files
+	Texts    map[string][]byte // those that the journal is made from, by path: its settings and notes
+	findings []source.Finding
+}
+
+// Read reads the files of a journal, on as many workers as there are processors.
+// The error is [ErrNoJournal] or trouble with the disk.
+func Read(fsys fs.FS) (*Folder, error) {
 	entries, findings, err := source.Scan(fsys)
 	if err != nil {
-		return nil, nil, fmt.Errorf("looking through the journal: %w", err)
+		return nil, fmt.Errorf("looking through the journal: %w", err)
 	}
-	var settingsFile *source.File
-	var names []string
-	hasSettings := false
+	var texts []source.Entry
 	for _, e := range entries {
-		switch {
-		case e.Path == SettingsFile:
-			f, loading, err := load(fsys, e.Path)
-			if err != nil {
-				return nil, nil, err
-			}
-			findings = append(findings, loading...)
-			hasSettings = true
-			if len(loading) == 0 {
-				settingsFile = f
-			}
-		case strings.EqualFold(path.Ext(e.Path), ".md"):
-			names = append(names, e.Path)
+		if e.Path == SettingsFile || isNote(e.Path) {
+			texts = append(texts, e)
 		}
 	}
-	if !hasSettings && !holdsKinds(names) {
-		return nil, nil, ErrNoJournal
+	if !slices.ContainsFunc(texts, belongs) {
+		return nil, ErrNoJournal
+	}
+	data := make([][]byte, len(texts))
+	err = eachOnWorkers(len(texts), func(i int) (err error) {
+		data[i], err = load(fsys, texts[i])
+		return err
+	})
+	if err != nil {
+		return nil, err
+	}
+	f := &Folder{Entries: entries, Texts: make(map[string][]byte, len(texts)), findings: findings}
+	for i, e := range texts {
+		f.Texts[e.Path] = data[i]
+	}
+	return f, nil
+}
+
+// Journal types what was read, on as many workers as there are processors, and
+// puts it together. What it returns does not depend on their number. Each record is
+// shown to see with the tree of its text, by any worker, before the tree is dropped;
+// see may be nil.
+func (f *Folder) Journal(see func(Record, ast.Node)) (*Journal, []source.Finding) {
+	findings := slices.Clone(f.findings)
+	var settingsFile *source.File
+	data, hasSettings := f.Texts[SettingsFile]
+	if hasSettings {
+		file, loading := source.Load(SettingsFile, data)
+		findings = append(findings, loading...)
+		if len(loading) == 0 {
+			settingsFile = file
+		}
 	}
 	settings, found := ParseSettings(settingsFile)
 	findings = append(findings, found...)
-	drafts, err := parseAll(fsys, NewParser(settings), names)
-	if err != nil {
-		return nil, nil, err
-	}
+	parser := NewParser(settings)
+	parser.see = see
+	drafts := f.parse(parser)
 	if hasSettings && (settingsFile == nil || unreadable(found)) {
 		for i := range drafts {
 			drafts[i].Findings = slices.DeleteFunc(drafts[i].Findings, restsOnSettings)
 		}
 	}
-	j, found := Resolve(settings, drafts, entries)
-	return j, source.Sort(append(findings, found...)), nil
+	j, found := Resolve(settings, drafts, f.Entries)
+	return j, source.Sort(append(findings, found...))
+}
+
+// Open reads the journal in a folder. The error is [ErrNoJournal] or trouble with
+// the disk.
+func Open(fsys fs.FS) (*Journal, []source.Finding, error) {
+	folder, err := Read(fsys)
+	if err != nil {
+		return nil, nil, err
+	}
+	j, findings := folder.Journal(nil)
+	return j, findings, nil
 }
 
 // unreadable reports whether a file's findings say that none of it was decoded.
@@ -76,51 +111,59 @@ func unreadable(findings []source.Finding) bool {
 // read: they name measures, and the currency of bare amounts.
 func restsOnSettings(f source.Finding) bool { return f.Rule == UnknownMeasure || f.Rule == NotMoney }
 
-func holdsKinds(names []string) bool {
-	for _, name := range names {
-		folder, _, _ := strings.Cut(name, "/")
-		if folders[folder] != "" {
-			return true
-		}
-	}
-	return false
+func isNote(name string) bool { return strings.EqualFold(path.Ext(name), ".md") }
+
+// belongs reports whether a text shows that its folder is a journal's.
+func belongs(e source.Entry) bool {
+	folder, _, _ := strings.Cut(e.Path, "/")
+	return e.Path == SettingsFile || folders[folder] != ""
 }
 
-func parseAll(fsys fs.FS, p *Parser, names []string) ([]Draft, error) {
+func (f *Folder) parse(p *Parser) []Draft {
+	var names []string
+	for _, e := range f.Entries {
+		if isNote(e.Path) {
+			names = append(names, e.Path)
+		}
+	}
 	drafts := make([]Draft, len(names))
+	// No draft can fail: what is wrong with it is among its findings.
+	_ = eachOnWorkers(len(names), func(i int) error {
+		drafts[i] = p.Parse(source.Load(names[i], f.Texts[names[i]]))
+		return nil
+	})
+	return drafts
+}
+
+// eachOnWorkers does something for each number below n, on as many workers as
+// there are processors. The error is the first of any.
+func eachOnWorkers(n int, do func(i int) error) error {
 	var g errgroup.Group
 	workers := runtime.GOMAXPROCS(0)
 	for w := range workers {
 		g.Go(func() error {
-			for i := w; i < len(names); i += workers {
-				f, loading, err := load(fsys, names[i])
-				if err != nil {
+			for i := w; i < n; i += workers {
+				if err := do(i); err != nil {
 					return err
 				}
-				drafts[i] = p.Parse(f, loading)
 			}
 			return nil
 		})
 	}
-	return drafts, g.Wait()
+	return g.Wait()
 }
 
-// load reads a file, but no more of it than a journal may hold.
-func load(fsys fs.FS, name string) (*source.File, []source.Finding, error) {
-	r, err := fsys.Open(name)
+// load reads a file, but hardly more of it than a journal may hold.
+func load(fsys fs.FS, e source.Entry) ([]byte, error) {
+	r, err := fsys.Open(e.Path)
 	if err != nil {
-		return nil, nil, fmt.Errorf("reading the journal: %w", err)
+		return nil, fmt.Errorf("reading the journal: %w", err)
 	}
 	defer r.Close()
-	info, err := r.Stat()
-	if err != nil {
-		return nil, nil, fmt.Errorf("reading the journal: %w", err)
-	}
 	var b bytes.Buffer
-	b.Grow(int(min(info.Size(), source.MaxSize)) + bytes.MinRead)
+	b.Grow(int(min(e.Size, source.MaxSize)) + bytes.MinRead)
 	if _, err := b.ReadFrom(io.LimitReader(r, source.MaxSize+1)); err != nil {
-		return nil, nil, fmt.Errorf("reading %s: %w", name, err)
+		return nil, fmt.Errorf("reading %s: %w", e.Path, err)
 	}
-	f, findings := source.Load(name, b.Bytes())
-	return f, findings, nil
+	return b.Bytes(), nil
 }

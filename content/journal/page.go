@@ -1,7 +1,6 @@
 package journal
 
 import (
-	"fmt"
 	"path"
 	"strings"
 
@@ -118,6 +117,15 @@ type Next struct {
 	Material    []Ref  `field:"material" to:"material"`
 	Person      []Ref  `field:"person" to:"person"`
 	Garment     []Word `field:"garment"` // a kind of garment, in a word
+
+	Anchor string // computed: names the part of the page that holds it
+}
+
+// A SetAside is a next-time note that a build leaves unanswered on purpose.
+type SetAside struct {
+	front.Where `noun:"a note set aside"`
+	Note        Ref    `field:"note,needed,short"`
+	Because     string `field:"because,needed"`
 }
 
 // titleFromName makes a title of a file's name for a page that has none: hyphens
@@ -153,11 +161,3 @@ func leadingDay(name string) (day edtf.Day, rest string, ok bool) {
 	}
 	return day, strings.TrimLeft(rest, "-_ "), true
 }
-
-// NextAnchor names the part of a page that holds a next-time note of its front
-// matter, counted from 0.
-func NextAnchor(i int) string { return fmt.Sprintf("next-%d", i+1) }
-
-// DecisionAnchor names the part of a page that holds a decision of its front
-// matter, counted from 0.
-func DecisionAnchor(i int) string { return fmt.Sprintf("decided-%d", i+1) }

@@ -22,10 +22,13 @@ type Picture struct {
 // Pictures returns the pictures that a record shows, those of its front matter
 // first.
 func Pictures(r Record) []Picture {
-	page := r.Head()
+	page, photos := r.Head(), photosOf(r)
+	if len(photos) == 0 && len(page.Text.Pictures) == 0 {
+		return nil // as most; every list asks
+	}
 	folder := path.Dir(page.File.Name)
 	var out []Picture
-	for _, p := range photosOf(r) {
+	for _, p := range photos {
 		out = append(out, Picture{
 			Path: path.Join(folder, p.File.Text), Written: p.File.Text, Span: p.File.Span,
 			Alt: p.Alt, Caption: p.Caption, Piece: p.Piece.Text, Face: p.Face,

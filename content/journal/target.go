@@ -9,7 +9,8 @@ import (
 )
 
 // target finds what a link means and reports where it means nothing or too much.
-func (l *linker) target(to string, kinds []Kind, at source.Span) (Record, bool) {
+func (l *linker) target(ref Ref, kinds []Kind) (Record, bool) {
+	to, at := ref.To, ref.Span
 	found := l.j.candidates(to, kinds)
 	if len(found) == 1 {
 		return found[0], true
@@ -24,7 +25,7 @@ func (l *linker) target(to string, kinds []Kind, at source.Span) (Record, bool) 
 		f.Instead = l.nearest(to, kinds)
 	default:
 		f = source.Found(at, source.Error, BrokenLink, "no page is called %q", to)
-		if f.Instead = l.nearest(to, kinds); len(f.Instead) == 0 {
+		if f.Instead = append(l.moved(ref.Anchor, kinds, l.j.Name), l.nearest(to, kinds)...); len(f.Instead) == 0 {
 			f.Help = "a page is called after its file, or its build's folder"
 		}
 	}

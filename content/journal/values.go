@@ -54,6 +54,7 @@ func (t terms) readers() []front.Reader {
 		oneOf("what a wearer may allow", FitNothing, FitWords, FitDeltas),
 		oneOf("what can be accepted", AcceptsAmple),
 		oneOf("a part of a seam", ExtentWhole, ExtentEnds),
+		oneOf("how a decision turns out", Kept, Regretted, Changed),
 	}
 }
 

@@ -12,9 +12,10 @@
 //     of its paragraph or list item (remark.go).
 //
 // [Read] returns facts and drops the tree, since the trees of a large journal
-// would fill the memory; [Tree] makes it again for the one page that is printed.
-// Both give the same places the same anchors. There is no HTML here. All spans
-// are offsets in the whole file.
+// would fill the memory; [Tree] makes it again for one page that is printed, and
+// [ReadTree] returns both to who prints a page while it is read. All give the same
+// places the same anchors. There is no HTML here. All spans are offsets in the
+// whole file.
 //
 // A private remark and all that stands in it, nested remarks included, is marked
 // Private in the facts. [HidePrivate] takes the same out of a tree.

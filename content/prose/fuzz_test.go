@@ -26,7 +26,7 @@ func FuzzRead(f *testing.F) {
 		}
 		file := &source.File{Name: "a.md", Data: []byte(front + body)}
 		span := file.Span(len(front), len(file.Data))
-		doc := Read(file, span, Start{Next: 1})
+		doc := Read(file, span, Start{Taken: []string{"next-a"}})
 		within := func(s source.Span) {
 			if s.File != file || s.Start < span.Start || s.End > span.End || s.Start > s.End {
 				t.Errorf("span %d..%d of a body %d..%d", s.Start, s.End, span.Start, span.End)
@@ -72,7 +72,7 @@ func FuzzRead(f *testing.F) {
 			within(f.Span)
 		}
 
-		tree := Tree(file, span, Start{Next: 1})
+		tree := Tree(file, span, Start{Taken: []string{"next-a"}})
 		HidePrivate(tree)
 		left := 0
 		visit(tree, func(n ast.Node) bool {
@@ -92,7 +92,7 @@ func FuzzRead(f *testing.F) {
 		if left != open {
 			t.Errorf("%d links are not private, %d are left", open, left)
 		}
-		if diff := cmp.Diff(doc, Read(file, span, Start{Next: 1}), cmp.Comparer(sameSpan)); diff != "" {
+		if diff := cmp.Diff(doc, Read(file, span, Start{Taken: []string{"next-a"}}), cmp.Comparer(sameSpan)); diff != "" {
 			t.Error("two readings differ:", diff)
 		}
 	})

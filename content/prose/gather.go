@@ -2,7 +2,6 @@ package prose
 
 import (
 	"bytes"
-	"fmt"
 
 	"github.com/yuin/goldmark/ast"
 	east "github.com/yuin/goldmark/extension/ast"
@@ -14,8 +13,7 @@ import (
 type gatherer struct {
 	src     []byte
 	doc     Doc
-	count   Start // remarks so far
-	anchors anchors
+	anchors Anchors
 	open    map[int]bool // the footnotes that are not private
 }
 
@@ -61,7 +59,7 @@ func (g *gatherer) walk(n ast.Node, depth int, private bool) ast.Node {
 
 func (g *gatherer) heading(n *ast.Heading) {
 	words := plainText(n, g.src)
-	anchor := g.anchors.claim(words)
+	anchor := g.anchors.heading(words)
 	n.SetAttributeString("id", []byte(anchor))
 	h := Heading{Level: n.Level, Text: words, Anchor: anchor, Span: g.doc.Body.At(max(n.Pos(), 0), 0)}
 	if lines := n.Lines(); lines.Len() > 0 {
@@ -79,11 +77,9 @@ func (g *gatherer) remark(n *RemarkNode, private bool) {
 	switch {
 	case private:
 	case r.Kind == NextTime:
-		g.count.Next++
-		r.Anchor = fmt.Sprintf("next-%d", g.count.Next)
+		r.Anchor = g.anchors.Next(r.Text)
 	case r.Kind == Decided:
-		g.count.Decided++
-		r.Anchor = fmt.Sprintf("decided-%d", g.count.Decided)
+		r.Anchor = g.anchors.Decided(r.Text)
 	}
 	g.doc.Remarks = append(g.doc.Remarks, *r)
 }

@@ -139,6 +139,16 @@ func outermost(outer, inner ast.Node) ast.Node {
 // wordsOf returns what stands for a link that has no children.
 func wordsOf(l Link) string { return cmp.Or(l.Text, l.To, l.Anchor) }
 
+// asWritten returns a tie without words of its own as it is written: whoever shows
+// it may put the title there of what it leads to.
+func asWritten(l Link) string {
+	to := l.To
+	if l.Anchor != "" {
+		to += "#" + l.Anchor
+	}
+	return "[[" + to + "]]"
+}
+
 func literal(words []byte) *ast.String {
 	s := ast.NewString(words)
 	s.SetRaw(true)

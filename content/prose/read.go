@@ -50,13 +50,13 @@ type Picture struct {
 	Span    source.Span // of the path as written
 }
 
-// Start says how many remarks of each kind the front matter already holds. The
-// anchors of the body's remarks go on from there.
-type Start struct{ Next, Decided int }
+// Start is what the page has before its body: the anchors of the notes and
+// decisions of its front matter.
+type Start struct{ Taken []string }
 
 // Read returns what a body says.
 func Read(f *source.File, body source.Span, from Start) Doc {
-	_, doc := read(f, body, from)
+	_, doc := ReadTree(f, body, from)
 	return doc
 }
 
@@ -64,11 +64,12 @@ func Read(f *source.File, body source.Span, from Start) Doc {
 // "id"; links, pictures and remarks are a [LinkNode], [PictureNode] and
 // [RemarkNode]. Offsets in goldmark's own nodes count from the start of the body.
 func Tree(f *source.File, body source.Span, from Start) ast.Node {
-	tree, _ := read(f, body, from)
+	tree, _ := ReadTree(f, body, from)
 	return tree
 }
 
-func read(f *source.File, body source.Span, from Start) (ast.Node, Doc) {
+// ReadTree returns a body's syntax tree and what it says.
+func ReadTree(f *source.File, body source.Span, from Start) (ast.Node, Doc) {
 	// The capacity ends where the body ends: goldmark may append a line end to a
 	// slice of its source, and [place] counts capacities.
 	src := f.Data[body.Start:body.End:body.End]
@@ -79,7 +80,8 @@ func read(f *source.File, body source.Span, from Start) (ast.Node, Doc) {
 	context.Set(bodyKey, body)
 	tree := markdown.Parse(text.NewReader(src), parser.WithContext(context))
 
-	g := gatherer{src: src, doc: Doc{Body: body}, count: from, anchors: newAnchors(), open: openFootnotes(tree)}
+	g := gatherer{src: src, doc: Doc{Body: body}, open: openFootnotes(tree)}
+	g.anchors.take(from.Taken)
 	if deep := g.walk(tree, 0, false); deep != nil {
 		at := max(deep.Pos(), 0)
 		return ast.NewDocument(), Doc{Body: body, Findings: []source.Finding{tooDeep(body.At(at, 1))}}

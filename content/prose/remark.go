@@ -20,7 +20,7 @@ type Remark struct {
 	Kind   Kind
 	Text   string  // plain, without the opening and the tail
 	About  []About // from the tail
-	Anchor string  // "next-1", "decided-2"; "" for a private one and all inside it
+	Anchor string  // such as "next-cut-sleeve-wider"; "" for a private one and all inside it
 
 	Private bool        // is a private remark or stands in one
 	Span    source.Span // its first paragraph, opening and tail included

@@ -15,32 +15,32 @@ func TestRemark(t *testing.T) {
 		name, body string
 		want       []Remark
 	}{
-		{"next time", "Next time: cut it wider.", []Remark{next("cut it wider.", "next-1")}},
-		{"decided", "Decided: plain wrist", []Remark{{Kind: Decided, Text: "plain wrist", Anchor: "decided-1"}}},
+		{"next time", "Next time: cut it wider.", []Remark{next("cut it wider.", "next-cut-wider")}},
+		{"decided", "Decided: plain wrist", []Remark{{Kind: Decided, Text: "plain wrist", Anchor: "decided-plain-wrist"}}},
 		{"private", "Private: 29 in", []Remark{private("29 in")}},
-		{"any case", "NEXT TIME: a\n\nprivate: b", []Remark{next("a", "next-1"), private("b")}},
-		{"blanks", "  Next \t time : a", []Remark{next("a", "next-1")}},
-		{"without a blank after", "Next time:a", []Remark{next("a", "next-1")}},
-		{"bold", "**Next time:** a", []Remark{next("a", "next-1")}},
-		{"bold words", "**Next time**: a", []Remark{next("a", "next-1")}},
+		{"any case", "NEXT TIME: a\n\nprivate: b", []Remark{next("a", "next-a"), private("b")}},
+		{"blanks", "  Next \t time : a", []Remark{next("a", "next-a")}},
+		{"without a blank after", "Next time:a", []Remark{next("a", "next-a")}},
+		{"bold", "**Next time:** a", []Remark{next("a", "next-a")}},
+		{"bold words", "**Next time**: a", []Remark{next("a", "next-a")}},
 		{"slanted", "_Private_ : a", []Remark{private("a")}},
-		{"bold and slanted", "***Next time:*** a", []Remark{next("a", "next-1")}},
-		{"slanted to the end", "*Next time: a* b", []Remark{next("a b", "next-1")}},
-		{"markup within", "Next time: *a* `b` [[c|d]] [e](f.md) 1\\*2", []Remark{next("a b d e 1*2", "next-1")}},
-		{"wrapped", "Next time: a\nb  \nc", []Remark{next("a b c", "next-1")}},
-		{"CR LF", "Next time: a\r\nb\r\n\r\nPrivate: c\r\n", []Remark{next("a b", "next-1"), private("c")}},
-		{"opening alone on its line", "Next time:\na", []Remark{next("a", "next-1")}},
-		{"nothing said", "Next time:", []Remark{next("", "next-1")}},
-		{"two lines", "Next time: a\nNext time: b\nand c", []Remark{next("a", "next-1"), next("b and c", "next-2")}},
+		{"bold and slanted", "***Next time:*** a", []Remark{next("a", "next-a")}},
+		{"slanted to the end", "*Next time: a* b", []Remark{next("a b", "next-b")}},
+		{"markup within", "Next time: *a* `b` [[c|d]] [e](f.md) 1\\*2", []Remark{next("a b d e 1*2", "next-b-d-e-12")}},
+		{"wrapped", "Next time: a\nb  \nc", []Remark{next("a b c", "next-b-c")}},
+		{"CR LF", "Next time: a\r\nb\r\n\r\nPrivate: c\r\n", []Remark{next("a b", "next-b"), private("c")}},
+		{"opening alone on its line", "Next time:\na", []Remark{next("a", "next-a")}},
+		{"nothing said", "Next time:", []Remark{next("", "next-note")}},
+		{"two lines", "Next time: a\nNext time: b\nand c", []Remark{next("a", "next-a"), next("b and c", "next-b-c")}},
 		{"two lines with hard breaks", "Next time: a  \n**Private:** b\\\nDecided: c", []Remark{
-			next("a", "next-1"), private("b"), {Kind: Decided, Text: "c", Anchor: "decided-1"}}},
+			next("a", "next-a"), private("b"), {Kind: Decided, Text: "c", Anchor: "decided-c"}}},
 		{"after ordinary words", "We fitted it.\nPrivate: b", []Remark{private("b")}},
-		{"item", "- x\n- Next time: a\n- y", []Remark{next("a", "next-1")}},
+		{"item", "- x\n- Next time: a\n- y", []Remark{next("a", "next-a")}},
 		{"item with all in it", "1. Next time: a\n   b\n\n   more\n   - c\n   - d\n\n   ```\n   e\n   ```\n2. y",
-			[]Remark{next("a b; more; c; d", "next-1")}},
-		{"two in one item", "- Next time: a\n  Next time: b\n  - c", []Remark{next("a", "next-1"), next("b; c", "next-2")}},
-		{"two paragraphs of one item", "- Next time: a\n\n  Next time: b", []Remark{next("a", "next-1"), next("b", "next-2")}},
-		{"task", "- [ ] Next time: a\n- [x] **Next time:** b", []Remark{next("a", "next-1"), next("b", "next-2")}},
+			[]Remark{next("a b; more; c; d", "next-b-more-c-d")}},
+		{"two in one item", "- Next time: a\n  Next time: b\n  - c", []Remark{next("a", "next-a"), next("b; c", "next-b-c")}},
+		{"two paragraphs of one item", "- Next time: a\n\n  Next time: b", []Remark{next("a", "next-a"), next("b", "next-b")}},
+		{"task", "- [ ] Next time: a\n- [x] **Next time:** b", []Remark{next("a", "next-a"), next("b", "next-b")}},
 		{"quote", "> Private: a\n> b", []Remark{private("a b")}},
 		{"list right below", "Private: her measures\n- waist 29\n- bust 36\n\nopen", []Remark{private("her measures; waist 29; bust 36")}},
 		{"table right below", "Private: table\n| a |\n|---|\n| b |\n\nopen", []Remark{private("table; a; b")}},
@@ -50,11 +50,11 @@ func TestRemark(t *testing.T) {
 		{"table after a blank line", "Private: a\n\n| open |\n|---|\n", []Remark{private("a")}},
 		{"heading right below", "Private: a\n# open\n", []Remark{private("a")}},
 		{"within a private item", "- Private: a\n  - Next time: b\n  - Decided: c\n- Next time: d", []Remark{
-			private("a"), {Kind: NextTime, Text: "b", Private: true}, {Kind: Decided, Text: "c", Private: true}, next("d", "next-1")}},
-		{"private within an open item", "- Next time: a\n  - Private: b\n  - c", []Remark{next("a; c", "next-1"), private("b")}},
+			private("a"), {Kind: NextTime, Text: "b", Private: true}, {Kind: Decided, Text: "c", Private: true}, next("d", "next-d")}},
+		{"private within an open item", "- Next time: a\n  - Private: b\n  - c", []Remark{next("a; c", "next-c"), private("b")}},
 		{"footnote", "x[^1]\n\n[^1]: Private: a", []Remark{private("a")}},
 		{"struck secret", "~~Private: a~~", []Remark{private("a")}},
-		{"after an image", "![x](y.jpg)\nNext time: a", []Remark{next("a", "next-1")}},
+		{"after an image", "![x](y.jpg)\nNext time: a", []Remark{next("a", "next-a")}},
 
 		{"struck", "~~Next time: a~~", nil},
 		{"escaped", `Next time\: a`, nil},
@@ -74,13 +74,13 @@ func TestRemark(t *testing.T) {
 	}
 }
 
-func TestRemarksGoOnFromFrontMatter(t *testing.T) {
-	f, span := load(t, "Next time: a\n\nDecided: b\n\nNext time: c")
+func TestRemarksKeepOffTheFrontMatter(t *testing.T) {
+	f, span := load(t, "Next time: cut it wider\n\nDecided: no cuffs\n\nNext time: cut it wider")
 	var got []string
-	for _, r := range Read(f, span, Start{Next: 2, Decided: 1}).Remarks {
+	for _, r := range Read(f, span, Start{Taken: []string{"next-cut-wider", "decided-cuffs"}}).Remarks {
 		got = append(got, r.Anchor)
 	}
-	if diff := cmp.Diff([]string{"next-3", "decided-2", "next-4"}, got); diff != "" {
+	if diff := cmp.Diff([]string{"next-cut-wider-2", "decided-no-cuffs", "next-cut-wider-3"}, got); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -25,7 +25,7 @@ func plainText(n ast.Node, src []byte) string {
 type words struct {
 	src   []byte
 	said  []byte
-	block strings.Builder // the words of the block that is being gathered
+	block []byte // the words of the block that is being gathered
 }
 
 func (w *words) gather(n ast.Node) {
@@ -33,22 +33,26 @@ func (w *words) gather(n ast.Node) {
 		switch c := c.(type) {
 		case *ast.Text:
 			if value := c.Segment.Value(w.src); c.IsRaw() {
-				w.block.Write(value)
+				w.block = append(w.block, value...)
 			} else {
-				w.block.WriteString(unescape(value))
+				w.block = appendUnescaped(w.block, value)
 			}
 			if c.SoftLineBreak() || c.HardLineBreak() {
-				w.block.WriteByte(' ')
+				w.block = append(w.block, ' ')
 			}
 		case *ast.String:
-			w.block.Write(c.Value)
+			w.block = append(w.block, c.Value...)
 		case *ast.RawHTML:
-			w.block.Write(WithoutComments(c.Segments.Value(w.src)))
+			w.block = append(w.block, WithoutComments(c.Segments.Value(w.src))...)
 		case *PictureNode:
-			w.block.WriteString(c.Picture.Alt)
+			w.block = append(w.block, c.Picture.Alt...)
 		case *LinkNode:
-			if !c.HasChildren() {
-				w.block.WriteString(wordsOf(c.Link))
+			switch {
+			case c.HasChildren():
+			case c.Link.Form == Tie && c.Link.Text == "":
+				w.block = append(w.block, asWritten(c.Link)...)
+			default:
+				w.block = append(w.block, wordsOf(c.Link)...)
 			}
 			w.gather(c)
 		case *RemarkNode:
@@ -64,46 +68,50 @@ func (w *words) gather(n ast.Node) {
 // endBlock adds the block's words to what was said before, with a semicolon
 // between where that does not end in a mark of its own.
 func (w *words) endBlock() {
-	block := strings.Join(strings.Fields(w.block.String()), " ")
-	w.block.Reset()
-	if block == "" {
-		return
-	}
-	if len(w.said) > 0 {
-		if last, _ := utf8.DecodeLastRune(w.said); !strings.ContainsRune(".,:;!?…", last) {
-			w.said = append(w.said, ';')
+	begun := false
+	for word := range bytes.FieldsSeq(w.block) {
+		if !begun && len(w.said) > 0 {
+			if last, _ := utf8.DecodeLastRune(w.said); !strings.ContainsRune(".,:;!?…", last) {
+				w.said = append(w.said, ';')
+			}
 		}
-		w.said = append(w.said, ' ')
+		if len(w.said) > 0 {
+			w.said = append(w.said, ' ')
+		}
+		begun = true
+		w.said = append(w.said, word...)
 	}
-	w.said = append(w.said, block...)
+	w.block = w.block[:0]
 }
 
 var entity = regexp.MustCompile(`^&(?:#[xX][0-9a-fA-F]{1,6}|#[0-9]{1,7}|[a-zA-Z][a-zA-Z0-9]{0,31});`)
 
 // unescape takes out backslash escapes and character references (CommonMark
 // 0.31.2, 2.4 and 2.5), in one pass so that \&amp; stays "&amp;".
-func unescape(s []byte) string {
+func unescape(s []byte) string { return string(appendUnescaped(nil, s)) }
+
+// appendUnescaped adds to dst what unescape returns.
+func appendUnescaped(dst, s []byte) []byte {
 	if bytes.IndexByte(s, '\\') < 0 && bytes.IndexByte(s, '&') < 0 {
-		return string(s)
+		return append(dst, s...)
 	}
-	var b strings.Builder
 	for i := 0; i < len(s); i++ {
 		switch {
 		case s[i] == '\\' && i+1 < len(s) && util.IsPunct(s[i+1]):
 			i++
-			b.WriteByte(s[i])
+			dst = append(dst, s[i])
 			continue
 		case s[i] == '&':
 			found := string(entity.Find(s[i:min(len(s), i+40)]))
 			if _, named := util.LookUpHTML5EntityByName(strings.Trim(found, "&;")); named || strings.HasPrefix(found, "&#") {
-				b.WriteString(html.UnescapeString(found))
+				dst = append(dst, html.UnescapeString(found)...)
 				i += len(found) - 1
 				continue
 			}
 		}
-		b.WriteByte(s[i])
+		dst = append(dst, s[i])
 	}
-	return b.String()
+	return dst
 }
 
 // WithoutComments returns raw HTML without its comments. A comment is the one

@@ -26,6 +26,9 @@ func (f Format) Finer() Format {
 	return Format{Unit: f.Unit, Fraction: max(int(f.steps()), 16)}
 }
 
+// Step returns the least length that is shown: 1/8 in, 1 mm.
+func (f Format) Step() Length { return f.unit().Length() / Length(f.steps()) }
+
 // Length writes a length with its unit: "37 1/2 in", "95.3 cm", "952 mm".
 func (f Format) Length(l Length) string { return f.text(l, false, true) }
 

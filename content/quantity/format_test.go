@@ -105,8 +105,12 @@ func TestFinerShowsWhatIsMarkedOnAnEdge(t *testing.T) {
 		{Format{Unit: Centimetres}, "8 mm"},
 		{Format{Unit: Millimetres}, "8 mm"},
 	} {
-		if got := test.format.Finer().Length(edge); got != test.want {
+		finer := test.format.Finer()
+		if got := finer.Length(edge); got != test.want {
 			t.Errorf("%v shows %q, want %q", test.format, got, test.want)
+		}
+		if step := finer.Step(); finer.Length(step) == finer.Length(0) || finer.Length(step) == finer.Length(step/3) || finer.Length(step+step/3) != finer.Length(step) {
+			t.Errorf("%v has a step of %d", test.format, step)
 		}
 	}
 }

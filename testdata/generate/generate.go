@@ -129,7 +129,7 @@ func (w *writer) build(i, notes int) {
 	if i > 0 && i%3 == 0 {
 		fmt.Fprintf(&b, "remakes: %s\n", named(i-1))
 	}
-	fmt.Fprintf(&b, `over: [shift, stays, petticoat]
+	fmt.Fprintf(&b, `over: [shift, stays]
 planned: {hours: 45, cost: 80}
 fit:
   bust girth: {ease: 0 to 1 in}
