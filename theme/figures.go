@@ -6,8 +6,8 @@ import (
 )
 
 // figures returns text with each common fraction marked, so that the style can
-// set "37 1/2 in" with a built fraction and the text stays as typed when it is
-// copied or read aloud. Dates such as 1780/1789 and 3/4/26 are no fractions.
+// set "37 1/2 in" with a built fraction on one line, and the text stays as typed, but
+// for a blank that does not break, when it is copied or read aloud. Dates such as 1780/1789 and 3/4/26 are no fractions.
 func figures(text string) template.HTML {
 	if !strings.Contains(text, "/") {
 		return template.HTML(template.HTMLEscapeString(text))
@@ -22,7 +22,7 @@ func figures(text string) template.HTML {
 		if !isFraction(text, from, at, to) {
 			continue
 		}
-		b.WriteString(template.HTMLEscapeString(text[done:from]))
+		b.WriteString(template.HTMLEscapeString(joined(text[done:from])))
 		b.WriteString(`<span class="fraction">`)
 		b.WriteString(text[from:to])
 		b.WriteString(`</span>`)
@@ -31,6 +31,14 @@ func figures(text string) template.HTML {
 	}
 	b.WriteString(template.HTMLEscapeString(text[done:]))
 	return template.HTML(b.String())
+}
+
+// joined keeps a whole number on one line with the fraction that follows it.
+func joined(before string) string {
+	if n := len(before); n >= 2 && before[n-1] == ' ' && isDigit(before[n-2]) {
+		return before[:n-1] + "\u00a0"
+	}
+	return before
 }
 
 // around returns where the digits on both sides of the slash begin and end.

@@ -8,9 +8,9 @@ import (
 func TestFigures(t *testing.T) {
 	for text, want := range map[string]string{
 		"":                              "",
-		"37 1/2 in":                     "37 [1/2] in",
+		"37 1/2 in":                     "37\u00a0[1/2] in",
 		"1/4 in":                        "[1/4] in",
-		"short by 1 5/16 in":            "short by 1 [5/16] in",
+		"short by 1 5/16 in":            "short by 1\u00a0[5/16] in",
 		"−1/4 in, +63/64 in":            "−[1/4] in, +[63/64] in",
 		"1/2-3/4 in":                    "[1/2]-[3/4] in",
 		"(1/2)":                         "([1/2])",

@@ -19,6 +19,7 @@ type Change struct {
 // A Room is what can be done about the measures at which a garment is short.
 type Room struct {
 	Needs   []Fact   // by measure, what is missing
+	There   *Table   // what each seam and closing can give there, or why not
 	Plans   []Plan   // the best first
 	Rests   []string // what the plans rest on: allowances as of which day, what must stay
 	Nothing []string // measures at which nothing can be done, and why

@@ -28,6 +28,7 @@ type book struct {
 	madeFor map[*journal.Person][]*journal.Build
 	taught  map[cutFor]func() across.Sheet
 	fits    map[*journal.Build]buildFit
+	panels  map[*journal.Build][]cutPanel // of the best plan for what is short
 
 	settled  decision.List
 	evidence *evidence.Book
@@ -57,6 +58,12 @@ func newBook(in Input) *book {
 	b.stash, b.work = stock.Gather(in.Journal), effort.Gather(in.Journal, in.Today)
 	b.agenda = agenda.Of(in.Journal, b.stash, b.work)
 	b.fits = fits()
+	b.panels = make(map[*journal.Build][]cutPanel)
+	for build, f := range b.fits {
+		if f.plan != nil && len(f.plan.Options) > 0 {
+			b.panels[build] = b.cutPanels(build, f.plan.Options[0])
+		}
+	}
 	return b
 }
 

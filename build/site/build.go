@@ -25,7 +25,7 @@ func (b *book) build(r *journal.Build) any {
 		Sheets:    []theme.Link{{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"}, {Href: d.root + address.Under(r.ID, address.Documentation), Text: "Documentation"}},
 		FitNow:    d.fitTable("Fit today", fits.now),
 		Tapes:     d.tapes(fits.now),
-		Room:      d.room(r, fits.plan),
+		Room:      d.room(r),
 		Time:      d.garmentOverTime(r),
 		Across:    d.across(r),
 		Ledger:    d.ledger(fits.ledger, anywhere),

@@ -3,52 +3,87 @@ package site
 import (
 	"errors"
 	"fmt"
-	"hussif/build/address"
-	"slices"
 	"strings"
 
+	"hussif/build/address"
 	"hussif/build/panel"
 	"hussif/build/room"
+	"hussif/build/stock"
 	"hussif/content/journal"
 	"hussif/content/quantity"
 	"hussif/theme"
 	"hussif/theme/draw"
 )
 
-// panelAllowance is left on every edge of a panel for sewing it in (common
-// practice).
+// panelAllowance is left on the edges of a panel for sewing it in where nothing says
+// what the edges beside it have (common practice).
 const panelAllowance = quantity.Inch / 2
 
-// A cutPanel is a panel of a plan with its shape, where its heights are known.
+// A cutPanel is a panel of a build's best plan with its shape, where its heights are
+// known, and the left-over pieces that were tried for it.
 type cutPanel struct {
 	room.Panel
-	grain panel.Grain
-	shape panel.Shape
-	names []string // of the measures at its levels
-	fault error    // why there is no shape
+	number int // in the plan, from 1: tells apart what is drawn and printed
+	grain  panel.Grain
+	shape  panel.Shape
+	names  []string // of the measures at its levels
+	fault  error    // why there is no shape
+	laid   []laid
 }
 
-// cutPanels works out the panels of an option.
-func cutPanels(b *journal.Build, o room.Option) []cutPanel {
+// A laid is a left-over piece with the panels on it, or why they are not.
+type laid struct {
+	piece    stock.Piece
+	material *journal.Material
+	layout   panel.Layout
+	takenBy  string // the seam of an earlier panel that took the piece
+}
+
+// cutPanels works out the panels of an option, and lays each in turn on what is left
+// over of the build's materials.
+func (b *book) cutPanels(build *journal.Build, o room.Option) []cutPanel {
 	var out []cutPanel
-	for _, p := range o.Panels {
-		c := cutPanel{Panel: p, grain: grainOf(b, p.Seam)}
-		c.cut(seamNamed(b, p.Seam))
+	pieces := b.leftOvers(build)
+	for i, p := range o.Panels {
+		c := cutPanel{Panel: p, number: i + 1, grain: grainOf(build, p.Seam)}
+		c.cut(seamNamed(build, p.Seam), allowanceBeside(o, p.Seam))
+		if c.fault == nil {
+			c.layOut(pieces)
+		}
 		out = append(out, c)
 	}
 	return out
 }
 
 func seamNamed(b *journal.Build, name string) *journal.Seam {
-	i := slices.IndexFunc(b.Seams, func(s journal.Seam) bool { return s.Name.Text == name })
-	if i < 0 {
-		return &journal.Seam{}
+	for i := range b.Seams {
+		if b.Seams[i].Name.Text == name {
+			return &b.Seams[i]
+		}
 	}
-	return &b.Seams[i]
+	panic("site: a panel in a seam that the build does not list: " + name)
+}
+
+// allowanceBeside returns the allowance that stays on the edges a panel is sewn to:
+// the widest where it differs along the seam, to be trimmed to the rest.
+func allowanceBeside(o room.Option, seam string) quantity.Length {
+	var widest quantity.Length
+	for _, s := range o.Seams {
+		if s.Seam != seam {
+			continue
+		}
+		for _, l := range s.Levels {
+			widest = max(widest, l.Now)
+		}
+	}
+	if widest == 0 {
+		return panelAllowance
+	}
+	return widest
 }
 
 // cut works out the shape from the heights at which the seam crosses measures.
-func (c *cutPanel) cut(s *journal.Seam) {
+func (c *cutPanel) cut(s *journal.Seam, sides quantity.Length) {
 	var levels []panel.Level
 	for _, w := range c.Outline(s.Length) {
 		levels = append(levels, panel.Level{At: w.At, Width: w.Width})
@@ -62,11 +97,67 @@ func (c *cutPanel) cut(s *journal.Seam) {
 		}
 	}
 	if len(levels) < 2 {
-		c.fault = fmt.Errorf("give the seam its length, and with `at` the height at which it crosses each measure, and the panel is drawn")
+		c.fault = errors.New("give the seam its length, and with `at` the height at which it crosses each measure, and the panel is drawn")
 		return
 	}
-	allow := panel.Allowance{Sides: panelAllowance, Top: panelAllowance, Foot: panelAllowance}
-	c.shape, c.fault = panel.Cut(levels, allow)
+	c.shape, c.fault = panel.Cut(levels, panel.Allowance{Sides: sides, Top: panelAllowance, Foot: panelAllowance})
+}
+
+// layOut tries all panels of one seam on each piece that no earlier panel took, and
+// takes the first that yields them.
+func (c *cutPanel) layOut(pieces []laid) {
+	taken := false
+	for i := range pieces {
+		p := &pieces[i]
+		tried := *p
+		if p.takenBy == "" {
+			size := panel.Piece{Size: p.piece.Size, Grain: grainNamed(p.piece.Grain)}
+			layout, err := panel.LayOut(c.shape, c.Count, size, c.grain, p.material.Nap == journal.Yes)
+			if err != nil {
+				continue // a size that no piece of cloth has; check tells of it
+			}
+			tried.layout = layout
+			if layout.Found && !taken {
+				p.takenBy, taken = c.Seam, true
+			}
+		}
+		c.laid = append(c.laid, tried)
+	}
+}
+
+// leftOvers returns the pieces that are left of the materials which a build needs, is
+// cut of or has used.
+func (b *book) leftOvers(build *journal.Build) []laid {
+	materials := make(map[*journal.Material]bool)
+	add := func(ref journal.Ref) {
+		if m := b.Journal.Material(ref); m != nil {
+			materials[m] = true
+		}
+	}
+	for _, n := range build.Needs {
+		add(n.Material)
+	}
+	for _, p := range build.Pieces {
+		add(p.Of)
+	}
+	for _, n := range build.Notes {
+		for _, m := range movements(n) {
+			add(m.Material)
+		}
+	}
+	var out []laid
+	for _, m := range b.Journal.Materials {
+		if !materials[m] {
+			continue
+		}
+		sheet, _ := b.stash.Of(m.ID)
+		for _, piece := range sheet.Left() {
+			for range piece.Left() {
+				out = append(out, laid{piece: piece, material: m})
+			}
+		}
+	}
+	return out
 }
 
 // grainOf returns the grain on which the pieces of a seam are cut, where they
@@ -79,7 +170,7 @@ func grainOf(b *journal.Build, seam string) panel.Grain {
 		}
 		for _, joined := range s.Joins {
 			for _, p := range b.Pieces {
-				if g := grainNamed(p.Grain); p.Name.Text == joined.Text && g != panel.UnknownGrain {
+				if g := grainNamed(p.Grain); strings.EqualFold(p.Name.Text, joined.Text) && g != panel.UnknownGrain {
 					if grain != panel.UnknownGrain && grain != g {
 						return panel.UnknownGrain
 					}
@@ -109,46 +200,66 @@ func grainWords(g panel.Grain) string {
 	return [...]string{"the grain is not noted", "on the straight grain", "on the cross grain", "on the bias"}[g]
 }
 
-// panel shows one panel of an option, with its shape and layouts where drawn.
-func (d desk) panel(b *journal.Build, o room.Option, k int, drawn bool) theme.Panel {
-	f := d.Journal.Settings.Format
-	c := cutPanels(b, o)[k]
-	out := theme.Panel{Name: "Panel for the " + c.Seam + " seam", Count: c.Count}
-	var rows [][]theme.Link
-	for _, w := range c.Widths {
-		at := ""
-		if w.Placed {
-			at = f.Length(w.At)
-		}
-		width := f.Length(w.Width)
-		if w.Width == 0 {
-			width = "runs to a point"
-		}
-		rows = append(rows, []theme.Link{cell(w.Point.String()), cell(at), cell(width)})
+// panelViews shows the panels of a build's best plan.
+func (d desk) panelViews(b *journal.Build) []theme.Panel {
+	var out []theme.Panel
+	for _, c := range d.panels[b] {
+		out = append(out, d.panel(b, c))
 	}
-	if t := columns([]string{"At", "Height along the seam", "Finished width"}, []bool{false, true, true}, rows); t != nil {
-		out.Widths = *t
+	return out
+}
+
+func (d desk) panel(b *journal.Build, c cutPanel) theme.Panel {
+	f := d.Journal.Settings.Format
+	out := theme.Panel{Name: "Panel for the " + c.Seam + " seam", Count: c.Count}
+	if c.Slight {
+		out.Facts = append(out.Facts, theme.Fact{Name: "Mind", Value: "it adds no more than the error of measuring: try the garment on before cutting it"})
 	}
 	if c.fault != nil {
-		out.Facts = append(out.Facts, theme.Fact{Name: "Not drawn", Value: faultWords(c.fault)})
+		out.Facts = append(out.Facts, theme.Fact{Name: "Finished", Value: c.Words(f)}, theme.Fact{Name: "Not drawn", Value: faultWords(c.fault)})
 		return out
 	}
+	var rows [][]theme.Link
+	for i, l := range c.shape.Levels {
+		width := f.Length(l.Width)
+		if l.Width == 0 {
+			width = "a point"
+		}
+		rows = append(rows, []theme.Link{cell(c.names[i]), cell(f.Length(l.At)), cell(width)})
+	}
+	out.Widths = *columns([]string{"At", "Height along the seam", "Finished width"}, []bool{false, true, true}, rows)
 	out.Facts = append(out.Facts,
 		theme.Fact{Name: "Cut size", Value: f.Size(c.shape.CutSize)},
-		theme.Fact{Name: "Allowance", Value: f.Length(panelAllowance) + " on every edge"},
+		theme.Fact{Name: "Allowance", Value: f.Length(c.shape.Allowance.Sides) + " on the long edges, as beside them, and " + f.Length(panelAllowance) + " at top and foot"},
 		theme.Fact{Name: "Area of each", Value: d.areaWords(c.shape.CutArea)},
 		theme.Fact{Name: "Grain", Value: grainWords(c.grain)},
 	)
-	if !drawn {
-		return out
-	}
-	id := "panel-" + address.Slug(c.Seam)
+	id := fmt.Sprintf("panel-%d", c.number)
 	out.Drawing = draw.DrawPanel(d.drawnPanel(c, id))
-	out.Layouts = d.layouts(b, c, id)
+	for i, l := range c.laid {
+		out.Layouts = append(out.Layouts, d.layout(c, l, fmt.Sprintf("%s-on-%d", id, i+1)))
+	}
 	for _, paper := range papers() {
-		out.Prints = append(out.Prints, theme.Link{Href: d.root + tilesPath(b, c.Seam, paper), Text: paper.Name})
+		out.Prints = append(out.Prints, theme.Link{Href: d.root + tilesPath(b, c, paper), Text: paper.Name})
 	}
 	return out
+}
+
+func (d desk) layout(c cutPanel, l laid, id string) theme.Layout {
+	f := d.Journal.Settings.Format
+	name := d.to(l.material)
+	name.Note = f.Size(l.piece.Size) + ", left over"
+	if l.piece.Day != 0 {
+		name.Note += " " + day(l.piece.Day)
+	}
+	if l.takenBy != "" {
+		return theme.Layout{Piece: name, Words: "taken by the panel for the " + l.takenBy + " seam"}
+	}
+	shown := theme.Layout{Piece: name, Words: d.layoutWords(c, l)}
+	if len(l.layout.Placements) > 0 {
+		shown.Drawing = draw.DrawLayout(d.drawnLayout(c, l, id, shown.Words))
+	}
+	return shown
 }
 
 func faultWords(err error) string {
@@ -203,89 +314,52 @@ func (d desk) panelWords(c cutPanel) string {
 	f := d.Journal.Settings.Format
 	var at []string
 	for i, l := range c.shape.Levels {
-		at = append(at, f.Length(l.Width)+" wide at "+c.names[i])
+		at = append(at, fmt.Sprintf("%s wide at %s, %s down", f.Length(l.Width), c.names[i], f.Length(l.At)))
 	}
-	return fmt.Sprintf("Finished %s. Cut with %s on every edge it is %s.",
-		strings.Join(at, ", "), f.Length(panelAllowance), f.Size(c.shape.CutSize))
+	return fmt.Sprintf("Finished, from the top down: %s. Cut with its allowances it is %s.",
+		strings.Join(at, ", "), f.Size(c.shape.CutSize))
 }
 
-// layouts tries the panels on every left-over piece of the build's materials.
-func (d desk) layouts(b *journal.Build, c cutPanel, id string) []theme.Layout {
-	var out []theme.Layout
-	for i, m := range d.leftOvers(b) {
-		piece := panel.Piece{Size: m.Size, Grain: grainNamed(m.Grain)}
-		l, err := panel.LayOut(c.shape, c.Count, piece, c.grain, false)
-		if err != nil {
-			continue // a size that no piece of cloth has; check tells of it
-		}
-		name := d.ref(m.Material, journal.KindMaterial)
-		name.Note = d.Journal.Settings.Format.Size(m.Size) + ", left over " + day(m.note.Date)
-		shown := theme.Layout{Piece: name, Words: d.layoutWords(c, l)}
-		if len(l.Placements) > 0 {
-			shown.Drawing = draw.DrawLayout(d.drawnLayout(c, l, m, fmt.Sprintf("%s-on-%d", id, i+1), shown.Words))
-		}
-		out = append(out, shown)
-	}
-	return out
-}
-
-// leftOvers returns the pieces with a size that were left over of the materials
-// which a build needs or has used.
-func (d desk) leftOvers(b *journal.Build) []movement {
-	materials := make(map[*journal.Material]bool)
-	add := func(ref journal.Ref) {
-		if m := d.Journal.Material(ref); m != nil {
-			materials[m] = true
-		}
-	}
-	for _, n := range b.Needs {
-		add(n.Material)
-	}
-	for _, p := range b.Pieces {
-		add(p.Of)
-	}
-	for _, n := range b.Notes {
-		for _, m := range movements(n) {
-			add(m.Material)
-		}
-	}
-	var out []movement
-	for _, material := range d.Journal.Materials {
-		if !materials[material] {
-			continue
-		}
-		for _, m := range d.moved[material] {
-			if m.what == "left over" && m.Has("size") {
-				out = append(out, m)
-			}
-		}
-	}
-	return out
-}
-
-func (d desk) layoutWords(c cutPanel, l panel.Layout) string {
+func (d desk) layoutWords(c cutPanel, l laid) string {
 	f := d.Journal.Settings.Format
 	panels := "the panel comes"
-	if c.Count > 1 {
+	switch {
+	case c.Count == 2:
+		panels = "both panels come"
+	case c.Count > 2:
 		panels = fmt.Sprintf("all %d panels come", c.Count)
 	}
-	switch {
-	case l.Found:
-		return panels + " out of it, taking " + f.Size(l.Used)
-	case l.GrainUnknown && len(l.Placements) > 0:
-		return panels + " out of it if its length is on the straight grain, which is not noted"
+	way := ""
+	if c.Count > 1 {
+		way = ", laid either way up: the cloth is taken to have no nap"
+		if l.material.Nap == journal.Yes {
+			way = ", all one way for the nap"
+		}
 	}
-	return "not found: " + l.Lacks.Words(f)
+	lacks := l.layout.Lacks
+	switch {
+	case l.layout.Found:
+		return panels + " out of it, taking " + f.Size(l.layout.Used) + way
+	case l.layout.GrainUnknown && len(l.layout.Placements) > 0:
+		return panels + " out of it if its length is on the straight grain, which is not noted"
+	case lacks.Wider > 0 && lacks.Longer > 0:
+		return fmt.Sprintf("not found: %s more width or %s more length would do", f.Length(lacks.Wider), f.Length(lacks.Longer))
+	case lacks.Wider > 0:
+		return "not found: " + f.Length(lacks.Wider) + " more width would do"
+	case lacks.Longer > 0:
+		return "not found: " + f.Length(lacks.Longer) + " more length would do"
+	}
+	return "not found: " + f.Size(lacks.Both) + " more, across and along, would do"
 }
 
-func (d desk) drawnLayout(c cutPanel, l panel.Layout, m movement, id, words string) draw.Layout {
+func (d desk) drawnLayout(c cutPanel, l laid, id, words string) draw.Layout {
 	f := d.Journal.Settings.Format
 	out := draw.Layout{
 		Words: draw.Words{ID: id, Title: "Panels laid on a left-over piece", Desc: sentence(words) + "."},
-		Width: millimetres(m.Size.Width), Length: millimetres(m.Size.Length),
-		Wide: f.Length(m.Size.Width), Long: f.Length(m.Size.Length), Metric: d.metric(),
+		Width: millimetres(l.piece.Size.Width), Length: millimetres(l.piece.Size.Length),
+		Wide: f.Length(l.piece.Size.Width), Long: f.Length(l.piece.Size.Length), Metric: d.metric(),
 	}
-	switch grainNamed(m.Grain) {
+	switch grainNamed(l.piece.Grain) {
 	case panel.Cross:
 		out.Warp, out.WarpKnown = 90, true
 	case panel.Bias:
@@ -294,12 +368,16 @@ func (d desk) drawnLayout(c cutPanel, l panel.Layout, m movement, id, words stri
 		out.WarpKnown = true
 	}
 	top, foot := c.shape.Levels[0].At, c.shape.Levels[len(c.shape.Levels)-1].At
-	for i, p := range l.Placements {
+	for i, p := range l.layout.Placements {
 		grain := p.Put([]panel.Point{{Y: top}, {Y: foot}})
 		ends := drawnPoints(grain)
+		label := fmt.Sprint(i + 1)
+		if p.Flipped {
+			label += ", turned over"
+		}
 		out.Panels = append(out.Panels, draw.Placed{
 			Finished: drawnPoints(p.Put(c.shape.Finished)), Cut: drawnPoints(p.Put(c.shape.Cut)),
-			Grain: [2]draw.Point{ends[0], ends[1]}, Label: fmt.Sprint(i + 1),
+			Grain: [2]draw.Point{ends[0], ends[1]}, Label: label,
 		})
 	}
 	return out
@@ -308,13 +386,21 @@ func (d desk) drawnLayout(c cutPanel, l panel.Layout, m movement, id, words stri
 // papers are the sizes of paper that full-size prints are made for.
 func papers() []draw.Paper { return []draw.Paper{draw.A4(), draw.Letter()} }
 
-func tilesPath(b *journal.Build, seam string, paper draw.Paper) string {
-	return strings.TrimSuffix(address.Of(b.ID), ".html") + "/panel-" + strings.ReplaceAll(address.Slug(seam), "/", "-") + "-" + strings.ToLower(paper.Name) + ".html"
+func tilesPath(b *journal.Build, c cutPanel, paper draw.Paper) string {
+	return address.Under(b.ID, fmt.Sprintf("panel-%d-%s", c.number, paper.Name))
+}
+
+// cutWords says how many to cut.
+func cutWords(n int) string {
+	if n == 1 {
+		return "one"
+	}
+	return fmt.Sprintf("%d, mirrored in pairs", n)
 }
 
 // tiles is the page of a panel at full size, cut into sheets of one paper.
 func (b *book) tiles(build *journal.Build, c cutPanel, paper draw.Paper) any {
-	d := b.at(tilesPath(build, c.Seam, paper))
+	d := b.at(tilesPath(build, c, paper))
 	title := fmt.Sprintf("Panel for the %s seam, full size on %s", c.Seam, paper.Name)
 	view := theme.Tiles{
 		Frame: b.frame(d.path, title, "To print", "builds", d.shelfLink(journal.KindBuild), d.to(build)),
@@ -323,12 +409,13 @@ func (b *book) tiles(build *journal.Build, c cutPanel, paper draw.Paper) any {
 			"Print at 100 %, with no fitting to the page.",
 			"Measure the test squares before cutting: 5 cm and 2 in.",
 			"Trim one edge of each sheet and lay it over its neighbour to the marks.",
-			fmt.Sprintf("Cut %d, mirrored in pairs, %s. The solid line is the cutting line, the dashed one the seam.", c.Count, grainWords(c.grain)),
+			fmt.Sprintf("Cut %s, %s. The solid line is the cutting line, the dashed one the seam.", cutWords(c.Count), grainWords(c.grain)),
+			"Cut away from your hand, along a ruler with a guard, and close a rotary cutter each time you lay it down.",
 		},
 	}
 	sheets, err := draw.Tiles(draw.FullSize{
 		Words:    draw.Words{ID: "sheet", Title: title, Desc: d.panelWords(c)},
-		Label:    build.Title + ", " + c.Seam,
+		Label:    fmt.Sprintf("%s, %s, cut %d, %s", build.Title, c.Seam, c.Count, grainWords(c.grain)),
 		Finished: drawnPoints(c.shape.Finished), Cut: drawnPoints(c.shape.Cut), Levels: d.drawnLevels(c),
 	}, paper)
 	if err != nil {

@@ -85,14 +85,12 @@ func (b *book) addSheets(add func(path string, view func() any)) {
 		if len(r.Seams) > 0 {
 			add(address.Under(r.ID, address.TakeDown), func() any { return b.takeDown(r) })
 		}
-		if plan := b.fits[r].plan; plan != nil && len(plan.Options) > 0 {
-			for _, c := range cutPanels(r, plan.Options[0]) {
-				if c.fault != nil {
-					continue
-				}
-				for _, paper := range papers() {
-					add(tilesPath(r, c.Seam, paper), func() any { return b.tiles(r, c, paper) })
-				}
+		for _, c := range b.panels[r] {
+			if c.fault != nil {
+				continue
+			}
+			for _, paper := range papers() {
+				add(tilesPath(r, c, paper), func() any { return b.tiles(r, c, paper) })
 			}
 		}
 	}

@@ -7,28 +7,33 @@ import (
 	"hussif/build/room"
 	"hussif/build/wayin"
 	"hussif/content/journal"
-	"hussif/content/quantity"
 	"hussif/theme"
 )
 
-// room shows what can be done about what is short on a build; nil where nothing
-// is. Only the best plan has its panels drawn.
-func (d desk) room(b *journal.Build, p *room.Plan) *theme.Room {
+// room shows what there is to give where a build is short and what can be done; nil
+// where nothing is short. The way in and the panels are those of the best plan.
+func (d desk) room(b *journal.Build) *theme.Room {
+	p := d.fits[b].plan
 	if p == nil {
 		return nil
 	}
 	f := d.Journal.Settings.Format
-	out := &theme.Room{Rests: []string{
-		"Allowances as of " + day(d.fits[b].now.Day) + ", and what must stay as the seams, the journal or common practice say",
+	out := &theme.Room{There: d.there(p), Rests: []string{
+		"Allowances as of " + day(d.fits[b].now.Day) + ", less what must stay by the seam, the journal or common practice",
 	}}
 	for _, n := range p.Needs {
 		out.Needs = append(out.Needs, theme.Fact{Name: n.Point.String(), Value: f.Length(n.By)})
 	}
 	for _, u := range p.Unmet {
-		out.Nothing = append(out.Nothing, fmt.Sprintf("%s stays short by %s: %s", u.Point, f.Length(u.By), u.Why))
+		out.Nothing = append(out.Nothing, u.Words(f))
 	}
 	if p.Greedy {
 		out.Rests = append(out.Rests, "too many seams to try all together: each measure was met by itself")
+	}
+	if p.ByHours {
+		out.Rests = append(out.Rests, "plans are compared by hours of opening and sewing again")
+	} else if len(p.Options) > 1 {
+		out.Rests = append(out.Rests, "plans are compared by length to open, for not all hours are known")
 	}
 	if len(p.Options) == 0 && len(p.Moves) > 0 {
 		out.Plans = []theme.Plan{{Title: "Move the closing", Why: "no seam has to be opened", Closures: d.moves(p)}}
@@ -42,17 +47,28 @@ func (d desk) room(b *journal.Build, p *room.Plan) *theme.Room {
 	return out
 }
 
+// there shows what each closing and seam can give where the build is short, or why
+// it cannot.
+func (d desk) there(p *room.Plan) *theme.Table {
+	f := d.Journal.Settings.Format
+	var rows [][]theme.Link
+	for _, h := range p.Holdings() {
+		for i, s := range h.From {
+			at := theme.Link{}
+			if i == 0 {
+				at = cell(h.Point.String())
+			}
+			rows = append(rows, []theme.Link{at, cell(s.Name), cell(s.Words(f))})
+		}
+	}
+	return columns([]string{"At", "Seam or closing", "Can give"}, []bool{false, false, false}, rows)
+}
+
 // moves shows the closings to move.
 func (d desk) moves(p *room.Plan) []theme.Fact {
-	f := d.Journal.Settings.Format
 	var facts []theme.Fact
 	for _, m := range p.Moves {
-		for _, l := range m.Levels {
-			facts = append(facts, theme.Fact{
-				Name:  m.Closure,
-				Value: fmt.Sprintf("gives %s at %s, leaving a lap of %s", f.Length(l.By), l.Point, f.Length(l.Now)),
-			})
-		}
+		facts = append(facts, theme.Fact{Name: m.Closure, Value: m.Words(d.Journal.Settings.Format)})
 	}
 	return facts
 }
@@ -60,13 +76,18 @@ func (d desk) moves(p *room.Plan) []theme.Fact {
 func (d desk) plan(b *journal.Build, p *room.Plan, i int) theme.Plan {
 	o := p.Options[i]
 	f := d.Journal.Settings.Format
-	plan := theme.Plan{Title: planTitle(o), Closures: d.moves(p), WayIn: d.wayIn(o.Way)}
-	plan.Why = p.Why(i, f)
+	plan := theme.Plan{Title: planTitle(o), Why: p.Why(i, f), Closures: d.moves(p)}
 	if t := d.gives(o); t != nil {
 		plan.Gives = *t
 	}
-	for k := range o.Panels {
-		plan.Panels = append(plan.Panels, d.panel(b, o, k, i == 0))
+	if i == 0 {
+		plan.WayIn = d.wayIn(o.Way)
+		plan.Panels = d.panelViews(b)
+		plan.Warnings = o.Cautions()
+	} else {
+		for _, p := range o.Panels {
+			plan.Panels = append(plan.Panels, theme.Panel{Name: p.Words(f), Count: p.Count})
+		}
 	}
 	for _, w := range o.Warnings {
 		plan.Warnings = append(plan.Warnings, w.Words(f))
@@ -121,12 +142,9 @@ func (d desk) gives(o room.Option) *theme.Table {
 // wayIn shows what must be opened, in which order, and what comes loose.
 func (d desk) wayIn(w wayin.Way) *theme.WayIn {
 	f := d.Journal.Settings.Format
-	out := &theme.WayIn{Length: f.Length(w.Length), Hours: workTime(w.Load)}
-	switch unknown := strings.Join(w.LengthUnknown, ", "); {
-	case unknown != "" && w.Length == 0:
-		out.Length = "length not noted: " + unknown
-	case unknown != "":
-		out.Length += ", and length not noted: " + unknown
+	out := &theme.WayIn{Length: w.Load.Words(f)}
+	if len(w.LengthUnknown) > 0 {
+		out.Hours = "length not noted: " + strings.Join(w.LengthUnknown, ", ")
 	}
 	for _, s := range w.Out {
 		out.Out = append(out.Out, d.wayStep(s))
@@ -144,34 +162,7 @@ func (d desk) wayIn(w wayin.Way) *theme.WayIn {
 }
 
 func (d desk) wayStep(s wayin.Step) theme.WayStep {
-	step := theme.WayStep{Seam: s.Seam.Name.Text, Sewn: s.Seam.Sewn, What: "whole"}
-	if !s.Whole {
-		step.What = "at the crossings with " + strings.Join(s.Across, " and ")
-	}
-	if s.Known {
-		step.Notes = append(step.Notes, d.Journal.Settings.Format.Length(s.Length))
-	}
-	if n := s.Seam.Count; n > 1 {
-		step.Notes = append(step.Notes, fmt.Sprintf("%d of them", n))
-	}
-	if s.Seam.Piped == journal.Yes {
-		step.Notes = append(step.Notes, "piped")
-	}
-	if !s.Asked {
-		step.Notes = append(step.Notes, "in the way")
-	}
-	return step
-}
-
-// workTime says how long opening and sewing again take by the journal's own notes.
-func workTime(l wayin.Load) string {
-	told := func(t wayin.Time, what string) string {
-		if !t.Known {
-			return "how long " + what + " takes is not known"
-		}
-		return quantity.FormatDuration(t.For) + " for " + what
-	}
-	return told(l.Opening, "opening") + ", " + told(l.Sewing, "sewing again")
+	return theme.WayStep{Seam: s.Seam.Name.Text, What: s.Words(d.Journal.Settings.Format), Sewn: s.Seam.Sewn}
 }
 
 func loosePiece(l wayin.Loose) theme.LoosePiece {

@@ -33,7 +33,7 @@ func (b *book) buildSheet(r *journal.Build) any {
 	view.Facts = d.buildFacts(r)
 	view.Fit = d.fitTable("Fit today", fits.now)
 	view.Tapes = d.tapes(fits.now)
-	view.Room = d.room(r, fits.plan)
+	view.Room = d.room(r)
 	view.Ledger = d.ledger(fits.ledger, anywhere)
 	view.Seams, view.Closures, view.Pieces = d.seams(r.Seams), d.closures(r), d.pieces(r.Pieces)
 	view.Needs = d.needs(r.Needs)
@@ -49,9 +49,7 @@ func (b *book) buildSheet(r *journal.Build) any {
 			}
 		}
 	}
-	for _, m := range fits.now.Missed {
-		view.ToDo = append(view.ToDo, m.Words())
-	}
+	view.Fit, view.ToDo = told(view.Fit)
 	if len(r.Seams) > 0 {
 		view.TakeDown = &theme.Link{Href: d.root + address.Under(r.ID, address.TakeDown), Text: "Take-down sheet"}
 	}
@@ -64,9 +62,28 @@ func (b *book) buildSheet(r *journal.Build) any {
 	return view
 }
 
+// told takes what is still to be measured out of a table of fit, to be ticked off
+// elsewhere on the page.
+func told(t *theme.FitTable) (*theme.FitTable, []string) {
+	if t == nil {
+		return nil, nil
+	}
+	without := *t
+	without.Missed = nil
+	return &without, t.Missed
+}
+
 // leftTable shows the pieces left over of a build's materials.
 func (d desk) leftTable(r *journal.Build) *theme.Table {
-	return d.materialTable(d.leftOvers(r), true)
+	var rows [][]theme.Link
+	for _, l := range d.leftOvers(r) {
+		since := theme.Link{}
+		if l.piece.Day != 0 {
+			since = cell(day(l.piece.Day))
+		}
+		rows = append(rows, []theme.Link{d.to(l.material), cell(d.Journal.Settings.Format.Size(l.piece.Size)), cell(l.piece.Grain), since})
+	}
+	return columns([]string{"Material", "Size", "Grain", "Left over"}, []bool{false, true, false, false}, rows)
 }
 
 // hoursOf shows what a build took by stage of the work, and what is still to come.
@@ -150,19 +167,22 @@ func (b *book) takeDown(r *journal.Build) any {
 	view.Why = planTitle(best)
 	view.Before = []string{
 		"photograph the inside and the outside, with a tape in the picture",
-		"mark what is listed here with thread, and write down which way round each piece goes",
 		"have thread, needles, a seam ripper and bags with labels at hand",
 	}
 	view.WayIn = d.wayIn(best.Way)
 	view.Mark = view.WayIn.Loose
+	view.WayIn.Loose = nil // told above
+	if len(view.Mark) > 0 {
+		view.Before = append(view.Before, "mark what is listed below with thread, and write down which way round each piece goes")
+	} else {
+		view.Before = append(view.Before, "no piece comes loose by this, so there is nothing to mark")
+	}
 	view.Closures = d.moves(plan)
 	view.Gives = d.gives(best)
-	for k := range best.Panels {
-		view.Panels = append(view.Panels, d.panel(r, best, k, true))
-	}
-	view.Cautions = []string{
+	view.Panels = d.panelViews(r)
+	view.Cautions = append(best.Cautions(),
 		"Cut away from your hand and from the cloth; a seam ripper slips. Work in good light and rest your eyes.",
 		"Old stiffening may be wire, whalebone or something unknown; old dyes and dressings may be harmful. Wear gloves where in doubt and ask a conservator about anything old or of value.",
-	}
+	)
 	return view
 }

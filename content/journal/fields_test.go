@@ -169,7 +169,7 @@ func TestEveryField(t *testing.T) {
 		},
 		"materials/striped-linen": &Material{
 			Page: Page{Title: "Striped linen"}, What: "cloth", Fibre: "linen", Weave: "plain", Colour: "blue and white",
-			Width: 140 * cm, Thickness: quantity.Millimetre / 2, Weight: "light", Shrinks: "5 %", Made: date(t, "2025"),
+			Width: 140 * cm, Thickness: quantity.Millimetre / 2, Weight: "light", Shrinks: "5 %", Nap: Yes, Made: date(t, "2025"),
 			From: "the fair", Price: euros(20), Photos: []Photo{{File: word("linen.png")}},
 		},
 		"techniques/piping": &Technique{

@@ -66,6 +66,7 @@ type Material struct {
 	Thickness quantity.Length `field:"thickness"`
 	Weight    string          `field:"weight"`
 	Shrinks   string          `field:"shrinks"`
+	Nap       Answer          `field:"nap"`  // whether all pieces must lie one way
 	Made      edtf.Date       `field:"made"` // date of the cloth itself
 	From      string          `field:"from"`
 	Price     quantity.Money  `field:"price"`
