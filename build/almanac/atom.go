@@ -73,7 +73,7 @@ func entry(j *journal.Journal, n *journal.Note, at Pages) *feeds.AtomEntry {
 		e.Title = n.Of.Title + ": " + n.Title
 	}
 	if n.Text.Opening != "" {
-		e.Summary = &feeds.AtomSummary{Type: "text", Content: n.Text.Opening}
+		e.Summary = &feeds.AtomSummary{Type: "text", Content: j.Titled(n.Text.Opening)}
 	}
 	return e
 }

@@ -90,7 +90,7 @@ func describe(e *ics.VEvent, j *journal.Journal, o *journal.Occasion) {
 			lines = append(lines, what+words)
 		}
 	}
-	say("", o.Text.Opening)
+	say("", j.Titled(o.Text.Opening))
 	say("Portrays: ", o.Portrays.String())
 	worn, planned := dressed(j, o)
 	say("Worn: ", strings.Join(worn, ", "))

@@ -69,7 +69,7 @@ func decisionRows(j *journal.Journal, _ edtf.Day) [][]Cell {
 		}
 		for _, remark := range page.Text.Remarks {
 			if remark.Kind == prose.Decided && !remark.Private {
-				add(remark.Anchor, journal.Decision{Chose: remark.Text})
+				add(remark.Anchor, journal.Decision{Chose: j.Titled(remark.Text)})
 			}
 		}
 	}

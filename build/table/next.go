@@ -38,7 +38,7 @@ func lessonRows(j *journal.Journal, _ edtf.Day) [][]Cell {
 			answers = append(answers, a.From)
 		}
 		rows = append(rows, []Cell{
-			day(l.Day), Text(l.Text), Text(l.From), Text(l.Anchor), Text(l.Build),
+			day(l.Day), Text(j.Titled(l.Text)), Text(l.From), Text(l.Anchor), Text(l.Build),
 			List(l.Patterns), List(l.Techniques), List(l.Materials), List(l.People), List(l.Garments), List(l.Others),
 			Text(l.State()), List(answers),
 		})
