@@ -77,6 +77,9 @@ func (d desk) plan(b *journal.Build, p *room.Plan, i int) theme.Plan {
 	o := p.Options[i]
 	f := d.Journal.Settings.Format
 	plan := theme.Plan{Title: planTitle(o), Why: p.Why(i, f), Closures: d.moves(p)}
+	if len(o.Or) > 0 {
+		plan.Why += "; it comes to the same to open " + strings.Join(o.Or, ", or ")
+	}
 	if t := d.gives(o); t != nil {
 		plan.Gives = *t
 	}
