@@ -2,6 +2,7 @@ package site_test
 
 import (
 	"context"
+	"fmt"
 	"io/fs"
 	"net/url"
 	"os"
@@ -9,6 +10,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 	"testing/fstest"
 
@@ -27,6 +29,32 @@ import (
 // today is a day on which the demo's next occasion is still to come.
 var today = edtf.DayOf(2026, 11, 25)
 
+// store returns the store that all tests share, so that each picture is made once.
+func store(t testing.TB) *keep.Store {
+	t.Helper()
+	s, err := openStore()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+var storeDir string
+
+var openStore = sync.OnceValues(func() (*keep.Store, error) { return keep.Open(storeDir) })
+
+func TestMain(m *testing.M) {
+	dir, err := os.MkdirTemp("", "hussif-site-test-")
+	if err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+	storeDir = dir
+	status := m.Run()
+	os.RemoveAll(dir)
+	os.Exit(status)
+}
+
 // makeSite makes the site of a journal in a new folder, which it returns.
 func makeSite(t testing.TB, files fs.FS) string {
 	t.Helper()
@@ -39,13 +67,9 @@ func makeSite(t testing.TB, files fs.FS) string {
 		source.Print(os.Stderr, findings, source.Palette{})
 		t.Fatal("the journal has errors")
 	}
-	store, err := keep.Open(t.TempDir())
-	if err != nil {
-		t.Fatal(err)
-	}
 	out := filepath.Join(t.TempDir(), "site")
 	_, faults, err := site.Make(context.Background(), site.Order{
-		Journal: j, Files: files, Findings: findings, Today: today, Out: out, Photos: &photo.Darkroom{Store: store},
+		Journal: j, Files: files, Findings: findings, Today: today, Out: out, Photos: &photo.Darkroom{Store: store(t)},
 	})
 	if err != nil || len(faults) > 0 {
 		t.Fatal(err, faults)
