@@ -234,6 +234,9 @@ func printRemark(p *proseWriter, _ []byte, n ast.Node, entering bool) ast.WalkSt
 		if about := node.Remark.About; len(about) > 0 {
 			p.later(func(w *linkWriter) { w.about(about) })
 		}
+		if anchor := node.Remark.Anchor; anchor != "" {
+			p.later(func(w *linkWriter) { w.answer(anchor) })
+		}
 		if !isItem(node) {
 			p.WriteString("</aside>\n")
 		}

@@ -41,6 +41,14 @@ func (testLinker) Tie(l prose.Link) (href, text string, ok bool) {
 	return href, "Title of " + l.To, true
 }
 
+// Answer answers the one remark that the tests tell of.
+func (testLinker) Answer(anchor string) (words string, link Link) {
+	if anchor == "next-answered-elsewhere" {
+		return "carried into", Link{Href: "elsewhere.html", Text: "Elsewhere"}
+	}
+	return "", Link{}
+}
+
 func (testLinker) Picture(p prose.Picture) (Photo, bool) {
 	if strings.HasPrefix(p.To, "no-") {
 		return Photo{}, false
@@ -84,6 +92,7 @@ func TestProse(t *testing.T) {
 		{"refused picture", "![a](data:image/png;base64,AA)", `<p>a</p>`},
 		{"remark", "Next time: a (pattern: b, no-c; garment: no-d)", `<aside role="note" class="remark next-time" id="next-a"><strong class="label">Next time</strong> <p>a</p> <p class="about">pattern: <a href="to/b">Title of b</a>, no-c; garment: no-d</p> </aside>`},
 		{"remarks on two lines", "a\nDecided: b\nPrivate: c", `<p>a</p> <aside role="note" class="remark decided" id="decided-b"><strong class="label">Decided</strong> <p>b</p> </aside> <aside role="note" class="remark private"><strong class="label">Private</strong> <p>c</p> </aside>`},
+		{"answered remark", "Next time: answered elsewhere", `<aside role="note" class="remark next-time" id="next-answered-elsewhere"><strong class="label">Next time</strong> <p>answered elsewhere</p> <small class="aside answer">carried into <a href="elsewhere.html">Elsewhere</a></small></aside>`},
 		{"item that is a remark", "- Next time: a\n  - b\n- c", `<ul> <li class="remark next-time" id="next-b"><strong class="label">Next time</strong> a <ul> <li>b</li> </ul> </li> <li>c</li> </ul>`},
 		{"item of two remarks", "- Next time: a\n  Next time: b", `<ul> <li><aside role="note" class="remark next-time" id="next-a"><strong class="label">Next time</strong> a</aside> <aside role="note" class="remark next-time" id="next-b"><strong class="label">Next time</strong> b</aside> </li> </ul>`},
 		{"tasks", "- [ ] a\n- [x] Next time: b", `<ul> <li><input type="checkbox" disabled aria-label="to do"> a</li> <li class="remark next-time" id="next-b"><input type="checkbox" disabled checked aria-label="done"> <strong class="label">Next time</strong> b</li> </ul>`},
@@ -308,7 +317,7 @@ var allowed = map[string]string{
 	"del": "", "div": "class tabindex role aria-label", "em": "", "h2": "id", "h3": "id", "h4": "id", "h5": "id", "h6": "id",
 	"hr": "", "img": "src srcset sizes width height alt title loading decoding", "input": "type disabled checked aria-label",
 	"li": "class id", "ol": "start", "p": "class", "pre": "class", "section": "class role aria-label", "span": "class",
-	"strong": "class", "sup": "id", "table": "", "tbody": "", "td": "class", "th": "scope class", "thead": "", "tr": "", "ul": "",
+	"small": "class", "strong": "class", "sup": "id", "table": "", "tbody": "", "td": "class", "th": "scope class", "thead": "", "tr": "", "ul": "",
 }
 
 var hasScheme = regexp.MustCompile(`^[a-z][a-z0-9+.-]*:`)

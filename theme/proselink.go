@@ -20,6 +20,10 @@ type Linker interface {
 
 	// Picture returns the picture of the site made from one of the journal.
 	Picture(prose.Picture) (Photo, bool)
+
+	// Answer says what became of the remark of this page that has an anchor, and
+	// where: "carried into". Words are empty where nothing has.
+	Answer(anchor string) (words string, link Link)
 }
 
 // A linkWriter is one body while its links and pictures are filled in.
@@ -74,6 +78,21 @@ func (w *linkWriter) startLink(href, title, rel string) {
 
 func (w *linkWriter) startOutside(address, title string) {
 	w.startLink(string(util.URLEscape([]byte(address), false)), title, "noreferrer noopener")
+}
+
+// answer prints what became of a remark, where something did.
+func (w *linkWriter) answer(anchor string) {
+	words, link := w.linker.Answer(anchor)
+	if words == "" {
+		return
+	}
+	var p printer
+	p.WriteString(` <small class="aside answer">`)
+	p.figures(words)
+	p.WriteByte(' ')
+	p.link(link)
+	p.WriteString("</small>")
+	w.WriteString(p.String())
 }
 
 func (w *linkWriter) endLink() {

@@ -113,6 +113,24 @@ func (l linker) Tie(link prose.Link) (href, text string, ok bool) {
 	return l.href(r, link.Anchor), cmp.Or(link.Text, r.Head().Title), true
 }
 
+// Answer implements [theme.Linker].
+func (l linker) Answer(anchor string) (words string, link theme.Link) {
+	id := l.record.Head().ID
+	for _, lesson := range l.lessons.From(id) {
+		if lesson.Anchor == anchor {
+			return l.answered(lesson)
+		}
+	}
+	for _, c := range l.settled.For(id) {
+		if o, ok := c.Outcome(); ok && c.From == id && c.Anchor == anchor {
+			if from, ok := l.Journal.Find(string(o.From)); ok {
+				return string(o.How) + ", says", l.to(from)
+			}
+		}
+	}
+	return "", theme.Link{}
+}
+
 // Picture implements [theme.Linker].
 func (l linker) Picture(p prose.Picture) (theme.Photo, bool) {
 	photo := l.photo(journal.Picture{
