@@ -2,6 +2,7 @@ package site
 
 import (
 	"cmp"
+	"fmt"
 	"hussif/build/address"
 	"slices"
 	"strings"
@@ -39,7 +40,12 @@ func (b *book) buildSheet(r *journal.Build) any {
 	view.Needs = d.needs(r.Needs)
 	view.Left = d.leftTable(r)
 	view.Hours = d.hoursOf(r)
-	view.Next = append(d.next(b.lessons.OpenFor(r)), view.Next...)
+	open := b.lessons.OpenFor(r)
+	if rest := len(open) - mostOpen; rest > 0 {
+		open = open[:mostOpen]
+		view.Empty = append(view.Empty, fmt.Sprintf("%d older next-time notes of its patterns and techniques are open too and stand on their pages", rest))
+	}
+	view.Next = append(d.next(open), view.Next...)
 	view.Features = d.features(r)
 	view.Decisions = d.decisionList(d.settled.For(r.ID))
 	for _, ref := range r.Pattern {
@@ -61,6 +67,10 @@ func (b *book) buildSheet(r *journal.Build) any {
 	}
 	return view
 }
+
+// mostOpen is how many open notes of patterns and techniques a sheet lists to be
+// ticked off: more than anybody reads before a remake.
+const mostOpen = 40
 
 // told takes what is still to be measured out of a table of fit, to be ticked off
 // elsewhere on the page.

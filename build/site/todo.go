@@ -32,7 +32,8 @@ func (d desk) job(t agenda.Task) theme.Job {
 	job := theme.Job{State: string(t.State), Mark: outlookMark(t.Work.Outlook.Verdict), Ready: plainDays(t.Work.OutlookWords())}
 	if r, ok := d.Journal.Find(string(t.Build)); ok {
 		job.Build = d.to(r)
-		job.Next = d.next(d.lessons.OpenFor(r.(*journal.Build)))
+		open := d.lessons.OpenFor(r.(*journal.Build))
+		job.Next = d.next(open[:min(len(open), mostOpen)])
 	}
 	if r, ok := d.Journal.Find(string(t.Work.Next.Occasion)); ok {
 		job.For = d.to(r)
