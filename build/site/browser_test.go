@@ -25,8 +25,11 @@ var onePageOfEach = []string{
 // TestInBrowser opens pages of the demo from the disk, as a maker would: they have
 // all their pictures, nothing is refused, and nothing runs off the side.
 func TestInBrowser(t *testing.T) {
-	b := browsertest.Open(t)
+	if testing.Short() {
+		t.Skip("opens every kind of page in a browser")
+	}
 	dir := makeSite(t, demo.Journal())
+	b := browsertest.Open(t)
 	for _, name := range onePageOfEach {
 		address := browsertest.File(t, filepath.Join(dir, filepath.FromSlash(name)))
 		for _, width := range []int{360, 1280} {
@@ -50,8 +53,11 @@ func TestInBrowser(t *testing.T) {
 
 // TestLinkIsFollowed clicks its way from the first page to a note and back.
 func TestLinkIsFollowed(t *testing.T) {
-	b := browsertest.Open(t)
+	if testing.Short() {
+		t.Skip("opens every kind of page in a browser")
+	}
 	dir := makeSite(t, demo.Journal())
+	b := browsertest.Open(t)
 	b.Visit(browsertest.File(t, filepath.Join(dir, "index.html")), 1280, false)
 	for _, step := range []struct{ link, title string }{
 		{`nav a[href$="builds/index.html"]`, "Builds"},
