@@ -18,7 +18,7 @@ func lock(ctx context.Context, name string) (unlock func(), err error) {
 	}
 	got := make(chan held, 1)
 	go func() {
-		file, err := take(name)
+		file, err := take(ctx, name)
 		got <- held{file, err}
 	}()
 	select {
@@ -38,8 +38,13 @@ func lock(ctx context.Context, name string) (unlock func(), err error) {
 	}
 }
 
-func take(name string) (*lockedfile.File, error) {
+// take waits for the lock file. Once ctx is done it makes no further file, but
+// a wait that has begun lasts until the holder gives up.
+func take(ctx context.Context, name string) (*lockedfile.File, error) {
 	for {
+		if err := ctx.Err(); err != nil {
+			return nil, err
+		}
 		if info, err := os.Lstat(name); err == nil && !info.Mode().IsRegular() {
 			return nil, fmt.Errorf("%s is not a file", name)
 		}
