@@ -8,6 +8,7 @@ import (
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/measure"
+	"hussif/content/near"
 )
 
 // A Layer is one thing to put on.
@@ -138,10 +139,10 @@ func helpers(garments []*journal.Build, day edtf.Day) []Help {
 // closureWords names a closure: "front, pins, at centre front".
 func closureWords(c *journal.Closure) string {
 	words := c.Name.Text
-	if c.How != "" && !strings.Contains(fold(words), fold(c.How)) {
+	if c.How != "" && !strings.Contains(near.Folded(words), near.Folded(c.How)) {
 		words += ", " + c.How
 	}
-	if c.At != "" && !strings.Contains(fold(words), fold(c.At)) {
+	if c.At != "" && !strings.Contains(near.Folded(words), near.Folded(c.At)) {
 		words += ", at " + c.At
 	}
 	return words

@@ -9,6 +9,7 @@ import (
 	"hussif/build/stock"
 	"hussif/content/journal"
 	"hussif/content/measure"
+	"hussif/content/near"
 )
 
 // A Hold is one thing that holds a build up. Only the fields of its Why are set.
@@ -89,7 +90,7 @@ func questions(j *journal.Journal, b *journal.Build, w effort.Work) []Hold {
 	for _, n := range b.Notes {
 		for i := range n.Decided {
 			if n.Decided[i].Chose != "" {
-				answered[fold(n.Decided[i].Question)] = true
+				answered[near.Folded(n.Decided[i].Question)] = true
 			}
 		}
 		for i := range n.TurnedOut {
@@ -105,7 +106,7 @@ func questions(j *journal.Journal, b *journal.Build, w effort.Work) []Hold {
 	for _, n := range b.Notes {
 		for i := range n.Decided {
 			question := n.Decided[i].Question
-			key := fold(question)
+			key := near.Folded(question)
 			if !strings.HasSuffix(key, "?") || n.Date > w.Day || answered[key] || asked[key] || turned[place{n, n.Decided[i].Anchor}] {
 				continue
 			}
@@ -115,8 +116,6 @@ func questions(j *journal.Journal, b *journal.Build, w effort.Work) []Hold {
 	}
 	return out
 }
-
-func fold(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }
 
 // Held returns what holds a build up for one reason.
 func (t Task) Held(why Why) []Hold {

@@ -2,7 +2,6 @@ package check
 
 import (
 	"slices"
-	"strings"
 
 	"hussif/content/journal"
 	"hussif/content/near"
@@ -101,13 +100,13 @@ seams:
 		p.builds(func(b *journal.Build) {
 			first := make(map[string]source.Span)
 			for _, s := range b.Seams {
-				if at, ok := first[folded(s.Name.Text)]; ok {
+				if at, ok := first[near.Folded(s.Name.Text)]; ok {
 					f := p.Report(s.Name.Span, source.Error, "two seams are called %q", s.Name.Text)
 					f.Help = "give each a name of its own, or one entry with `count: 2`"
 					f.Related = []source.Place{{Span: at, Text: "the other one"}}
 					continue
 				}
-				first[folded(s.Name.Text)] = s.Name.Span
+				first[near.Folded(s.Name.Text)] = s.Name.Span
 			}
 		})
 	},
@@ -162,7 +161,7 @@ func (p *Pass) knownPiece(b *journal.Build, name journal.Word) {
 	for _, piece := range b.Pieces {
 		names = append(names, piece.Name.Text)
 	}
-	if slices.ContainsFunc(names, func(known string) bool { return folded(known) == folded(name.Text) }) {
+	if slices.ContainsFunc(names, func(known string) bool { return near.Folded(known) == near.Folded(name.Text) }) {
 		return
 	}
 	f := p.Report(name.Span, source.Hint, "%s has no piece called %q", b.ID.Name(), name.Text)
@@ -232,14 +231,9 @@ func seamOf(b *journal.Build, name string) *journal.Seam {
 		return nil
 	}
 	for i := range b.Seams {
-		if folded(b.Seams[i].Name.Text) == folded(name) {
+		if near.Folded(b.Seams[i].Name.Text) == near.Folded(name) {
 			return &b.Seams[i]
 		}
 	}
 	return nil
-}
-
-// folded makes capitals and the number of blanks in a name no matter.
-func folded(name string) string {
-	return strings.ToLower(strings.Join(strings.Fields(name), " "))
 }

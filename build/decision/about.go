@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hussif/content/journal"
+	"hussif/content/near"
 	"hussif/content/prose"
 )
 
@@ -85,7 +86,7 @@ func add(list *[]journal.ID, j *journal.Journal, ref journal.Ref, kinds ...journ
 }
 
 func addGarment(list *[]string, word string) {
-	if word = folded(word); word != "" {
+	if word = near.Folded(word); word != "" {
 		*list = appendNew(*list, word)
 	}
 }
@@ -96,5 +97,3 @@ func appendNew[T comparable](list []T, item T) []T {
 	}
 	return append(list, item)
 }
-
-func folded(word string) string { return strings.ToLower(strings.Join(strings.Fields(word), " ")) }

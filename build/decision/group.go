@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"hussif/content/journal"
+	"hussif/content/near"
 )
 
 // A Group is the decisions about one thing, newest first.
@@ -65,7 +66,7 @@ func group[K comparable](all []Decision, keys func(Decision) []K, begin func(K) 
 
 func byName(groups []Group) []Group {
 	slices.SortFunc(groups, func(a, b Group) int {
-		return cmp.Or(cmp.Compare(folded(a.Name), folded(b.Name)), cmp.Compare(a.ID, b.ID))
+		return cmp.Or(cmp.Compare(near.Folded(a.Name), near.Folded(b.Name)), cmp.Compare(a.ID, b.ID))
 	})
 	return groups
 }

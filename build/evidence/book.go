@@ -7,6 +7,7 @@ import (
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/near"
 )
 
 // A Book is every feature that a journal speaks of.
@@ -60,9 +61,9 @@ func Gather(j *journal.Journal) *Book {
 			slices.SortFunc(list, byDate)
 		}
 	}
-	slices.SortFunc(b.Features, func(f, g Feature) int { return cmp.Compare(folded(f.Name), folded(g.Name)) })
+	slices.SortFunc(b.Features, func(f, g Feature) int { return cmp.Compare(near.Folded(f.Name), near.Folded(g.Name)) })
 	for i, f := range b.Features {
-		b.at[folded(f.Name)] = i
+		b.at[near.Folded(f.Name)] = i
 	}
 	return b
 }
@@ -77,7 +78,7 @@ func (b *Book) hear(o *Object) {
 			if b.feature(Use{word, r}) == nil {
 				continue
 			}
-			key := folded(word.Text)
+			key := near.Folded(word.Text)
 			before, known := said[key]
 			if !known {
 				order = append(order, key)
@@ -105,7 +106,7 @@ func (b *Book) hear(o *Object) {
 // feature returns the feature that a word names, with the use put down, or nil for
 // a word that says nothing.
 func (b *Book) feature(u Use) *Feature {
-	key := folded(u.Word.Text)
+	key := near.Folded(u.Word.Text)
 	if key == "" {
 		return nil
 	}
@@ -123,7 +124,7 @@ func (b *Book) feature(u Use) *Feature {
 // For returns the feature of a name, whatever its capitals and blanks. A name that
 // nobody uses gives a feature without evidence, and false.
 func (b *Book) For(name string) (Feature, bool) {
-	i, known := b.at[folded(name)]
+	i, known := b.at[near.Folded(name)]
 	if !known {
 		return Feature{Name: strings.Join(strings.Fields(name), " ")}, false
 	}
@@ -150,10 +151,6 @@ func (f Feature) Attested() edtf.Date {
 	all.Text, all.EDTF = Years(all), ""
 	return all
 }
-
-// folded takes out of a name the capitals and blanks by which two makers might
-// write it differently.
-func folded(name string) string { return strings.ToLower(strings.Join(strings.Fields(name), " ")) }
 
 // usual returns the way of writing a name that most use, the first of several.
 func usual(uses []Use) string {

@@ -121,7 +121,7 @@ func (l likeness) near(name string) bool {
 }
 
 func wordsOf(name string) []string {
-	return strings.FieldsFunc(folded(name), func(r rune) bool { return unicode.IsSpace(r) || r == '-' })
+	return strings.FieldsFunc(near.Folded(name), func(r rune) bool { return unicode.IsSpace(r) || r == '-' })
 }
 
 // likelier reports whether of two names the first is more likely to be right.
@@ -132,7 +132,7 @@ func likelier(f, than Feature) bool {
 	if a, b := attested(f), attested(than); a != b {
 		return a
 	}
-	return folded(f.Name) < folded(than.Name)
+	return near.Folded(f.Name) < near.Folded(than.Name)
 }
 
 func attested(f Feature) bool { return len(f.Shown)+len(f.Lacked)+len(f.Disputed) > 0 }

@@ -7,6 +7,7 @@ import (
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/near"
 )
 
 // An Object is what bears witness: the thing that one reference is about, or
@@ -44,7 +45,7 @@ func objects(j *journal.Journal) []*Object {
 
 // objectKey is equal for references that are about one object.
 func objectKey(r *journal.Reference) string {
-	holder, number := folded(r.Holder), strings.ReplaceAll(folded(r.Accession), " ", "")
+	holder, number := near.Folded(r.Holder), strings.ReplaceAll(near.Folded(r.Accession), " ", "")
 	if holder == "" || number == "" {
 		return string(r.ID)
 	}

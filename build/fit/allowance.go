@@ -7,6 +7,7 @@ import (
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/measure"
+	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -82,7 +83,7 @@ func (s sewing) changes(notes []*journal.Note, seam *journal.Seam, p measure.Poi
 		}
 		for i := range n.Altered {
 			a := &n.Altered[i]
-			if folded(a.Seam.Text) != folded(seam.Name.Text) || !moved(a) && (a.Panel != "" || len(a.Widths) > 0) {
+			if near.Folded(a.Seam.Text) != near.Folded(seam.Name.Text) || !moved(a) && (a.Panel != "" || len(a.Widths) > 0) {
 				continue // a panel let in leaves the edges of its seam as they were
 			}
 			for _, l := range levelsOf(a, seam) {

@@ -3,10 +3,10 @@ package fit
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"hussif/content/journal"
 	"hussif/content/measure"
+	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -117,11 +117,9 @@ func tooLarge(l quantity.Length) bool { return l > largestStep || l < -largestSt
 // seam returns the seam of that name, or nil.
 func (s sewing) seam(name string) *journal.Seam {
 	for i := range s.seams {
-		if name != "" && folded(s.seams[i].Name.Text) == folded(name) {
+		if name != "" && near.Folded(s.seams[i].Name.Text) == near.Folded(name) {
 			return &s.seams[i]
 		}
 	}
 	return nil
 }
-
-func folded(name string) string { return strings.ToLower(strings.Join(strings.Fields(name), " ")) }

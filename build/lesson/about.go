@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hussif/content/journal"
+	"hussif/content/near"
 	"hussif/content/prose"
 )
 
@@ -81,13 +82,11 @@ func (l *Lesson) addRecord(r journal.Record) {
 }
 
 func (l *Lesson) addGarment(word string) {
-	word = folded(word)
+	word = near.Folded(word)
 	if word != "" && !slices.Contains(l.Garments, word) {
 		l.Garments = append(l.Garments, word)
 	}
 }
-
-func folded(word string) string { return strings.ToLower(strings.Join(strings.Fields(word), " ")) }
 
 // inherit fills in what nothing was written of, by the record it is written in.
 func (l *Lesson) inherit(j *journal.Journal, from journal.Record) {

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"hussif/content/journal"
+	"hussif/content/near"
 )
 
 // A Group is the lessons about one thing, newest first.
@@ -60,7 +61,7 @@ func group[K comparable](lessons []Lesson, keys func(Lesson) []K, begin func(K) 
 		}
 	}
 	slices.SortFunc(groups, func(a, b Group) int {
-		return cmp.Or(cmp.Compare(folded(a.Name), folded(b.Name)), cmp.Compare(a.ID, b.ID))
+		return cmp.Or(cmp.Compare(near.Folded(a.Name), near.Folded(b.Name)), cmp.Compare(a.ID, b.ID))
 	})
 	return groups
 }

@@ -5,6 +5,7 @@ import (
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/near"
 )
 
 // A work is what a build shares with others: the ways by which lessons come to it.
@@ -21,7 +22,7 @@ type work struct {
 func worksOf(j *journal.Journal) map[journal.ID]*work {
 	works := make(map[journal.ID]*work, len(j.Builds))
 	for _, b := range j.Builds {
-		w := &work{id: b.ID, begun: begun(b), line: line(j, b), garment: folded(b.Garment)}
+		w := &work{id: b.ID, begun: begun(b), line: line(j, b), garment: near.Folded(b.Garment)}
 		if p := j.Person(b.For); p != nil {
 			w.person = p.ID
 		}
@@ -147,7 +148,7 @@ func (l List) StateFor(lesson Lesson, id journal.ID) State {
 
 // StateForGarment returns the same for a kind of garment.
 func (l List) StateForGarment(lesson Lesson, garment string) State {
-	garment = folded(garment)
+	garment = near.Folded(garment)
 	return l.among(lesson, func(w *work) bool { return w.garment == garment })
 }
 

@@ -8,6 +8,7 @@ import (
 	"hussif/build/wayin"
 	"hussif/content/journal"
 	"hussif/content/measure"
+	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -71,7 +72,7 @@ func closure(b *journal.Build, c *journal.Closure) Closure {
 // isAdjusted reports whether a closing is listed as an adjustment of a measure too,
 // by the same place or the same kind.
 func isAdjusted(b *journal.Build, c *journal.Closure, p measure.Point) bool {
-	same := func(a, b string) bool { return folded(a) != "" && folded(a) == folded(b) }
+	same := func(a, b string) bool { return near.Folded(a) != "" && near.Folded(a) == near.Folded(b) }
 	return slices.ContainsFunc(b.Adjusts, func(a journal.Adjust) bool {
 		return (same(a.At, c.At) || same(a.At, c.Name.Text) || same(a.How, c.How)) &&
 			slices.ContainsFunc(a.Changes, func(changed journal.PointRef) bool { return changed.Point.Measure == p.Measure })
@@ -212,6 +213,3 @@ func Kept(settings *journal.Settings, s *journal.Seam, c *journal.Crossing) (kee
 	}
 	return Keep, false
 }
-
-// folded makes capitals and the number of blanks in a name no matter.
-func folded(name string) string { return strings.ToLower(strings.Join(strings.Fields(name), " ")) }

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"hussif/build/fit"
+	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -151,7 +152,7 @@ func (b *bookkeeper) undated(k kind) bool {
 func (b *bookkeeper) compare(r *Row, lots []Lot) {
 	k := kindOf(r.Amount)
 	scopes := []scope{{lot: b.lotOf(r.Lot), until: r.Day}}
-	if fold(r.Lot) == "" {
+	if near.Folded(r.Lot) == "" {
 		scopes = append(scopes, scope{build: r.Build, until: r.Day})
 		for _, l := range lots {
 			scopes = append(scopes, scope{lot: l.key, until: r.Day})

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hussif/content/edtf"
+	"hussif/content/near"
 )
 
 // A Lot is one purchase or dye bath of a material, told apart by its name.
@@ -24,7 +25,7 @@ func onlyLot(ledger []Row) string {
 		if ledger[i].Way != Bought {
 			continue
 		}
-		lot := fold(ledger[i].Lot)
+		lot := near.Folded(ledger[i].Lot)
 		if lot == "" || only != "" && lot != only {
 			return ""
 		}
@@ -33,11 +34,9 @@ func onlyLot(ledger []Row) string {
 	return only
 }
 
-func fold(name string) string { return strings.ToLower(strings.Join(strings.Fields(name), " ")) }
-
 // lotOf returns the folded name of the lot that a written one means.
 func (b *bookkeeper) lotOf(written string) string {
-	if lot := fold(written); lot != "" {
+	if lot := near.Folded(written); lot != "" {
 		return lot
 	}
 	return b.lot
@@ -47,7 +46,7 @@ func (b *bookkeeper) lots() []Lot {
 	var out []Lot
 	for i := range b.rows {
 		r := &b.rows[i]
-		key := fold(r.Lot)
+		key := near.Folded(r.Lot)
 		if key == "" {
 			continue
 		}

@@ -7,6 +7,7 @@ import (
 	"hussif/build/fit"
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -154,14 +155,14 @@ func (b *bookkeeper) candidates(r *Row) []*Piece {
 			out = append(out, p)
 		}
 	}
-	unlike := func(p *Piece) int { return rank(p.Size != r.Size) + rank(fold(p.Lot) != fold(r.Lot)) }
+	unlike := func(p *Piece) int { return rank(p.Size != r.Size) + rank(near.Folded(p.Lot) != near.Folded(r.Lot)) }
 	slices.SortStableFunc(out, func(a, c *Piece) int { return cmp.Compare(unlike(a), unlike(c)) })
 	return out
 }
 
 // agree reports whether two words are the same or one was not written.
 func agree(a, b string) bool {
-	a, b = fold(a), fold(b)
+	a, b = near.Folded(a), near.Folded(b)
 	return a == "" || b == "" || a == b
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -29,7 +30,7 @@ func (b *bookkeeper) uses() []Use {
 		if lot == "" {
 			lot = b.nameOf(b.lot)
 		}
-		at := slices.IndexFunc(out, func(u Use) bool { return u.Build == r.Build && fold(u.Lot) == fold(lot) })
+		at := slices.IndexFunc(out, func(u Use) bool { return u.Build == r.Build && near.Folded(u.Lot) == near.Folded(lot) })
 		if at < 0 {
 			at = len(out)
 			out = append(out, Use{Build: r.Build, Lot: lot, Since: r.Day})
@@ -46,7 +47,7 @@ func (b *bookkeeper) uses() []Use {
 // nameOf returns a lot as it was first written.
 func (b *bookkeeper) nameOf(key string) string {
 	for i := range b.rows {
-		if key != "" && fold(b.rows[i].Lot) == key {
+		if key != "" && near.Folded(b.rows[i].Lot) == key {
 			return b.rows[i].Lot
 		}
 	}

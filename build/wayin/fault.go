@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hussif/content/journal"
+	"hussif/content/near"
 )
 
 // A Fault is something for which no way in, or not the whole of it, can be told.
@@ -96,14 +97,14 @@ func (g *Garment) findPieces() {
 	joined := make(map[string]bool)
 	for i := range g.build.Seams {
 		for _, w := range g.build.Seams[i].Joins {
-			joined[folded(w.Text)] = true
+			joined[near.Folded(w.Text)] = true
 			if len(g.build.Pieces) > 0 && g.piece(w.Text) == nil {
 				g.faults = append(g.faults, Fault{Kind: UnknownPiece, Word: w})
 			}
 		}
 	}
 	for i := range g.build.Pieces {
-		if name := g.build.Pieces[i].Name; len(joined) > 0 && !joined[folded(name.Text)] {
+		if name := g.build.Pieces[i].Name; len(joined) > 0 && !joined[near.Folded(name.Text)] {
 			g.faults = append(g.faults, Fault{Kind: UnjoinedPiece, Word: name})
 		}
 	}
@@ -112,7 +113,7 @@ func (g *Garment) findPieces() {
 // piece returns the piece of that name, or nil.
 func (g *Garment) piece(name string) *journal.Piece {
 	for i := range g.build.Pieces {
-		if folded(g.build.Pieces[i].Name.Text) == folded(name) {
+		if near.Folded(g.build.Pieces[i].Name.Text) == near.Folded(name) {
 			return &g.build.Pieces[i]
 		}
 	}

@@ -1,9 +1,8 @@
 package wayin
 
 import (
-	"strings"
-
 	"hussif/content/journal"
+	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -91,7 +90,7 @@ func (g *Garment) Faults() []Fault { return g.faults }
 
 func (g *Garment) find(name string) (int, bool) {
 	for i := range g.build.Seams {
-		if name != "" && folded(g.build.Seams[i].Name.Text) == folded(name) {
+		if name != "" && near.Folded(g.build.Seams[i].Name.Text) == near.Folded(name) {
 			return i, true
 		}
 	}
@@ -109,6 +108,3 @@ func length(s *journal.Seam) quantity.Length {
 	}
 	return max(s.Length, 0) * quantity.Length(count(s))
 }
-
-// folded makes capitals and the number of blanks in a name no matter.
-func folded(name string) string { return strings.ToLower(strings.Join(strings.Fields(name), " ")) }

@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"hussif/content/journal"
+	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -59,7 +60,7 @@ func (g *Garment) loose(state []opened) []Loose {
 func (g *Garment) pieceNames() []string {
 	var names []string
 	add := func(name string) {
-		if !slices.ContainsFunc(names, func(known string) bool { return folded(known) == folded(name) }) {
+		if !slices.ContainsFunc(names, func(known string) bool { return near.Folded(known) == near.Folded(name) }) {
 			names = append(names, name)
 		}
 	}
@@ -102,7 +103,7 @@ func (g *Garment) parts(names []string, sewn func(int) bool) []int {
 func (g *Garment) joined(names []string, i int) []int {
 	var joins []int
 	for _, w := range g.build.Seams[i].Joins {
-		joins = append(joins, slices.IndexFunc(names, func(name string) bool { return folded(name) == folded(w.Text) }))
+		joins = append(joins, slices.IndexFunc(names, func(name string) bool { return near.Folded(name) == near.Folded(w.Text) }))
 	}
 	return joins
 }

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"hussif/content/journal"
+	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
@@ -88,5 +89,5 @@ func medians(rates map[string][]float64) map[string]Rate {
 // stitch returns the kind of stitch in what is said of how a seam is sewn.
 func stitch(sewn string) string {
 	kind, _, _ := strings.Cut(sewn, ",")
-	return folded(kind)
+	return near.Folded(kind)
 }
