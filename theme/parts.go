@@ -1,5 +1,7 @@
 package theme
 
+import "html/template"
+
 // facts prints the facts of a page; nothing where there are none.
 func (p *printer) facts(facts []Fact) {
 	if len(facts) == 0 {
@@ -18,6 +20,29 @@ func (p *printer) facts(facts []Fact) {
 		p.WriteString("</dd></div>")
 	}
 	p.WriteString("\n</dl>\n")
+}
+
+// ruled is the template function of [printer.ruled].
+func (t *Theme) ruled(label string, table Table) (template.HTML, error) {
+	return printing(t, func(p *printer, table Table) { p.ruled(label, table) })(table)
+}
+
+// ruled prints a table that scrolls by itself where it is wider than the page. The
+// label is its caption, unseen, where it has no title.
+func (p *printer) ruled(label string, t Table) {
+	p.WriteString(`<div class="sheet" role="region" aria-label="`)
+	p.text(label)
+	p.WriteString("\" tabindex=\"0\">\n<table class=\"ruled\">\n")
+	if t.Title != "" {
+		p.WriteString("<caption>")
+		p.text(t.Title)
+	} else {
+		p.WriteString(`<caption class="unseen">`)
+		p.text(label)
+	}
+	p.WriteString("</caption>\n")
+	p.rows(t)
+	p.WriteString("</table>\n</div>")
 }
 
 // rows prints the head and the rows of a table. The first cell of a row is its

@@ -45,6 +45,7 @@ func (t *Theme) parse() (err error) {
 		"links":        printing(t, (*printer).links),
 		"facts":        printing(t, (*printer).facts),
 		"rows":         printing(t, (*printer).rows),
+		"ruled":        t.ruled,
 		"contents":     printing(t, (*printer).contents),
 		"backlinks":    printing(t, (*printer).backlinks),
 		"nexts":        printing(t, (*printer).nexts),
