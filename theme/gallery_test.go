@@ -77,7 +77,7 @@ func gallery() map[string]any {
 // frame is the frame of a page at a path.
 func frame(at, title, section string) Frame {
 	return Frame{
-		Site: "The Thimble Lane circle", Title: title, Section: section, Found: 3, Feed: true,
+		Site: "The Thimble Lane circle", Title: title, Section: section, Feed: true,
 		Root: strings.Repeat("../", strings.Count(at, "/")),
 	}
 }

@@ -10,7 +10,6 @@ type Frame struct {
 	Root    string // relative way from the page to the site's top folder: "", "../" ...
 	Section string // the entry of the menu that it belongs to: "builds", "people" ...
 	Crumbs  []Link // the way down to it, without itself
-	Found   int    // how many things `check` found
 	Feed    bool   // the site has a feed of its notes, at [FeedPath]
 	About   string // a sentence for search engines and link previews; may be empty
 }

@@ -17,7 +17,7 @@ import (
 // nothing can be told.
 func Pattern(j *journal.Journal, p *journal.Pattern, wearer *journal.Person, day edtf.Day) Sheet {
 	var builds []*journal.Build
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		if slices.ContainsFunc(b.Pattern, func(ref journal.Ref) bool { return j.Pattern(ref) == p }) {
 			builds = append(builds, b)
 		}
@@ -51,7 +51,7 @@ func Pattern(j *journal.Journal, p *journal.Pattern, wearer *journal.Person, day
 // is of a pattern is left out, for they may have had several.
 func Garment(j *journal.Journal, kind string, wearer *journal.Person, day edtf.Day) Sheet {
 	var builds []*journal.Build
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		if wearer != nil && strings.EqualFold(b.Garment, kind) && j.Person(b.For) == wearer {
 			builds = append(builds, b)
 		}

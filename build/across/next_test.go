@@ -7,7 +7,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
 	"gonum.org/v1/gonum/stat"
 
 	"hussif/build/fit"
@@ -356,22 +355,6 @@ seams: [{name: side, count: 2, crosses: [bust girth, waist]}, {name: sleeve, cou
 		note(month+2, 1, "stage: finishing\nmeasured: {bust girth: %d mm, waist: %d mm, left upper arm girth: 30 cm}", 900+2*random.IntN(40), 700+2*random.IntN(40))
 	}
 	return b.String()
-}
-
-func TestOrderOfBuildsChangesNothing(t *testing.T) {
-	j := open(t, many(12, 3, ""))
-	want := sheet(j, "2026-07-01")
-	random := rand.New(rand.NewPCG(5, 8))
-	for range 20 {
-		shuffled := *j
-		shuffled.Builds = slices.Clone(j.Builds)
-		random.Shuffle(len(shuffled.Builds), func(a, b int) {
-			shuffled.Builds[a], shuffled.Builds[b] = shuffled.Builds[b], shuffled.Builds[a]
-		})
-		if diff := cmp.Diff(want, sheet(&shuffled, "2026-07-01")); diff != "" {
-			t.Fatal(diff)
-		}
-	}
 }
 
 func TestACorrectedPatternIsLeft(t *testing.T) {

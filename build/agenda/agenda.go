@@ -29,7 +29,7 @@ type Task struct {
 func Of(j *journal.Journal, s stock.Stash, book effort.Book) Agenda {
 	a := Agenda{Day: book.Day}
 	var open, making []*journal.Build
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		switch book.Of(b.ID).State {
 		case journal.StatePlanned, journal.StateUnderWay, journal.StateRepair:
 			open = append(open, b)

@@ -530,7 +530,7 @@ func BenchmarkAllUnderWay(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	for _, build := range j.Builds {
+	for _, build := range j.Builds() {
 		build.State = journal.StateUnderWay
 	}
 	for b.Loop() {

@@ -49,12 +49,12 @@ func For(j *journal.Journal, o *journal.Occasion, book effort.Book) Outing {
 	}
 	worn, meant := clothes(j, o)
 	byWearer := make(map[*journal.Person][]*journal.Build)
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		if worn[b] || meant[b] {
 			byWearer[j.Person(b.For)] = append(byWearer[j.Person(b.For)], b)
 		}
 	}
-	for _, p := range append(slices.Clip(j.People), nil) {
+	for _, p := range append(slices.Clip(j.People()), nil) {
 		builds := byWearer[p]
 		if len(builds) == 0 {
 			continue

@@ -91,5 +91,5 @@ func updated(t time.Time) string { return t.UTC().Format(time.RFC3339) }
 
 // datedNotes returns the notes whose day can be written, oldest first.
 func datedNotes(j *journal.Journal) []*journal.Note {
-	return slices.DeleteFunc(slices.Clone(j.Notes), func(n *journal.Note) bool { return !writable(n.Date) })
+	return slices.DeleteFunc(slices.Clone(j.Notes()), func(n *journal.Note) bool { return !writable(n.Date) })
 }

@@ -44,7 +44,7 @@ func Calendar(j *journal.Journal, ready []Ready, at Pages) ([]byte, error) {
 		}
 	}
 	written := lastWritten(j)
-	for _, o := range j.Occasions {
+	for _, o := range j.Occasions() {
 		if writable(o.Date) {
 			e := cal.AddEvent(nameOf(j, "occasion", o.ID).String())
 			e.SetDtStampTime(start(cmp.Or(written, o.Date)))
@@ -139,7 +139,7 @@ func dressed(j *journal.Journal, o *journal.Occasion) (worn, planned []string) {
 			worn = append(worn, b.Title)
 		}
 	}
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		meant := slices.ContainsFunc(b.Occasion, func(ref journal.Ref) bool { return j.Occasion(ref) == o })
 		if meant && !listed[b] {
 			planned = append(planned, b.Title)

@@ -14,6 +14,7 @@ import (
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/source"
 )
 
 var update = flag.Bool("update", false, "write the goldens anew")
@@ -183,18 +184,18 @@ func TestCalendarIsWrittenAsPublished(t *testing.T) {
 			}
 			seen[uid] = true
 		}
-		if len(seen) != len(j.Occasions) {
-			t.Errorf("%s: %d events for %d occasions", name, len(seen), len(j.Occasions))
+		if len(seen) != len(j.Occasions()) {
+			t.Errorf("%s: %d events for %d occasions", name, len(seen), len(j.Occasions()))
 		}
 	}
 }
 
 // The escapes are those of RFC 5545, 3.3.11; the text of several lines is its example.
 func TestCalendarEscapes(t *testing.T) {
-	j := &journal.Journal{Settings: &journal.Settings{}, Occasions: []*journal.Occasion{{
+	j, _ := journal.Resolve(&journal.Settings{}, []journal.Draft{{File: &source.File{}, Record: &journal.Occasion{
 		Page: journal.Page{ID: "occasions/a", Title: "Project XYZ Final Review\r\nConference Room - 3B\rCome Prepared.\x00\x07"},
 		Date: edtf.DayOf(2027, 1, 1), Place: `a\b;c,d:e"f` + "\xff",
-	}}}
+	}}}, nil)
 	data, err := Calendar(j, nil, fromDisk)
 	if err != nil {
 		t.Fatal(err)
@@ -237,15 +238,18 @@ func TestCalendarRefuses(t *testing.T) {
 // A day that was never written, or that has no four digits, stands in no calendar;
 // one that ends before it begins lasts a day.
 func TestCalendarOddDays(t *testing.T) {
-	occasion := func(id journal.ID, first, until edtf.Day) *journal.Occasion {
-		return &journal.Occasion{Page: journal.Page{ID: id, Title: string(id)}, Date: first, Until: until}
+	occasion := func(id journal.ID, first, until edtf.Day) journal.Draft {
+		return journal.Draft{
+			File:   &source.File{Name: string(id) + ".md"},
+			Record: &journal.Occasion{Page: journal.Page{ID: id, Title: string(id)}, Date: first, Until: until},
+		}
 	}
-	j := &journal.Journal{Settings: &journal.Settings{}, Occasions: []*journal.Occasion{
+	j, _ := journal.Resolve(&journal.Settings{}, []journal.Draft{
 		occasion("occasions/never", 0, 0),
 		occasion("occasions/old", edtf.DayOf(-44, 3, 15), 0),
 		occasion("occasions/far", edtf.DayOf(12000, 1, 1), 0),
 		occasion("occasions/back", edtf.DayOf(2027, 3, 2), edtf.DayOf(2027, 3, 1)),
-	}}
+	}, nil)
 	data, err := Calendar(j, nil, fromDisk)
 	if err != nil {
 		t.Fatal(err)

@@ -24,7 +24,7 @@ until: 2027-05-09
 ---
 `,
 	Run: func(p *Pass) {
-		for _, o := range p.Journal.Occasions {
+		for _, o := range p.Journal.Occasions() {
 			if !p.Journal.Faulty(o) && o.Has("until") && o.Until < o.Date {
 				f := p.Report(o.Value("until"), source.Warning, "%s ends on a day before it begins", o.Title)
 				f.Related = []source.Place{{Span: o.Value("date"), Text: "begins here"}}

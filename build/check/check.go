@@ -38,7 +38,7 @@ func (p *Pass) Report(at source.Span, level source.Level, format string, args ..
 // builds visits the builds whose files could be read whole. A fault in a file has
 // been told already, and what the rest of it does not say proves nothing.
 func (p *Pass) builds(visit func(*journal.Build)) {
-	for _, b := range p.Journal.Builds {
+	for _, b := range p.Journal.Builds() {
 		if !p.Journal.Faulty(b) {
 			visit(b)
 		}
@@ -48,7 +48,7 @@ func (p *Pass) builds(visit func(*journal.Build)) {
 // notes visits the notes whose files, and those of their builds, could be read
 // whole.
 func (p *Pass) notes(visit func(*journal.Note)) {
-	for _, n := range p.Journal.Notes {
+	for _, n := range p.Journal.Notes() {
 		if !p.Journal.Faulty(n) && (n.Of == nil || !p.Journal.Faulty(n.Of)) {
 			visit(n)
 		}

@@ -69,7 +69,7 @@ Cut the lining.
 `,
 	Run: func(p *Pass) {
 		told := make(map[string]bool)
-		for _, n := range p.Journal.Notes {
+		for _, n := range p.Journal.Notes() {
 			folder, in := journal.BuildFolder(n.File.Name)
 			if n.Of != nil || !in || told[folder] || n.Has("build") {
 				continue

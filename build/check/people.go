@@ -46,7 +46,7 @@ measured:
 }
 
 func (p *Pass) sessions(visit func(*journal.Session)) {
-	for _, person := range p.Journal.People {
+	for _, person := range p.Journal.People() {
 		if !p.Journal.Faulty(person) {
 			for i := range person.Measured {
 				visit(&person.Measured[i])

@@ -29,7 +29,7 @@ No photos yet.
 `,
 	Run: func(p *Pass) {
 		p.pictures(func(pic picture) {
-			if _, ok := p.Journal.Files[pic.path]; ok {
+			if p.Journal.Holds(pic.path) {
 				return
 			}
 			if p.outside(pic) {
@@ -37,9 +37,9 @@ No photos yet.
 			}
 			f := p.Report(pic.at, source.Error, "there is no file %s", pic.path)
 			var names []string
-			for name := range p.Journal.Files {
-				if path.Ext(name) != ".md" && path.Dir(name) == path.Dir(pic.path) {
-					names = append(names, strings.TrimPrefix(name, pic.folder+"/"))
+			for _, name := range p.Journal.FilesIn(path.Dir(pic.path)) {
+				if path.Ext(name) != ".md" {
+					names = append(names, strings.TrimPrefix(path.Join(path.Dir(pic.path), name), pic.folder+"/"))
 				}
 			}
 			if f.Instead = near.Of(pic.written, names); len(f.Instead) == 0 {
@@ -87,7 +87,7 @@ No photos yet.
 	Run: func(p *Pass) {
 		looked := make(map[string]*photo.Fault)
 		p.pictures(func(pic picture) {
-			if _, ok := p.Journal.Files[pic.path]; !ok {
+			if !p.Journal.Holds(pic.path) {
 				return
 			}
 			fault, ok := looked[pic.path]
@@ -144,7 +144,7 @@ photos:
 `,
 	Run: func(p *Pass) {
 		p.pictures(func(pic picture) {
-			if _, ok := p.Journal.Files[pic.path]; ok && !pic.words {
+			if p.Journal.Holds(pic.path) && !pic.words {
 				f := p.Report(pic.at, source.Hint, "nothing says what this picture shows")
 				f.Help = "add `alt: ...`, in a few words"
 			}

@@ -196,8 +196,8 @@ hours: 4
 
 // lastDay returns the day of a journal's newest note.
 func lastDay(j *journal.Journal) edtf.Day {
-	if len(j.Notes) == 0 {
+	if len(j.Notes()) == 0 {
 		return 0
 	}
-	return j.Notes[len(j.Notes)-1].Date
+	return j.Notes()[len(j.Notes())-1].Date
 }

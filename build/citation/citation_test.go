@@ -126,7 +126,7 @@ func TestDemo(t *testing.T) {
 		"cutting-book-1789":      "A cutter's pocket book (1789). Cutting manual. The library of a drapers' guild. Printed for the author.",
 		"portrait-with-a-basket": "An itinerant painter, unnamed. Portrait of a woman with a basket (1780s). Portrait. A town council's parlour.",
 	}
-	for _, r := range j.References {
+	for _, r := range j.References() {
 		cited := Cite(r)
 		if w := want[r.ID.Name()]; w != "" && cited != w {
 			t.Errorf("%q, want %q", cited, w)
@@ -137,7 +137,7 @@ func TestDemo(t *testing.T) {
 			}
 		}
 	}
-	if len(j.References) < len(want) {
-		t.Errorf("the demo has %d references", len(j.References))
+	if len(j.References()) < len(want) {
+		t.Errorf("the demo has %d references", len(j.References()))
 	}
 }

@@ -121,7 +121,7 @@ func (l *List) turnOut(j *journal.Journal) {
 	for at, d := range l.All {
 		places[part{d.From, d.Anchor}] = at
 	}
-	for _, n := range slices.Backward(j.Notes) {
+	for _, n := range slices.Backward(j.Notes()) {
 		for _, o := range slices.Backward(n.TurnedOut) {
 			r, ok := j.Find(o.Decision.To)
 			if !ok {

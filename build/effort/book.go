@@ -46,10 +46,10 @@ type StageHours struct {
 
 // Gather works out the hours and costs of all builds as of a day.
 func Gather(j *journal.Journal, day edtf.Day) Book {
-	book := Book{day, make([]Work, 0, len(j.Builds)), make(map[journal.ID]int, len(j.Builds))}
+	book := Book{day, make([]Work, 0, len(j.Builds())), make(map[journal.ID]int, len(j.Builds()))}
 	worn := wearings(j, day)
 	var past []Past
-	for i, b := range j.Builds {
+	for i, b := range j.Builds() {
 		w := logged(b, day)
 		w.Cost = costs(b, day, w.Finished)
 		w.Wearings = worn[b.ID]
@@ -61,7 +61,7 @@ func Gather(j *journal.Journal, day edtf.Day) Book {
 		book.byID[b.ID] = i
 	}
 	ratios := pastRatios(past)
-	for i, b := range j.Builds {
+	for i, b := range j.Builds() {
 		w := &book.works[i]
 		if !w.done() && w.Planned > 0 {
 			w.Rest = max(w.Planned-w.Made, 0)

@@ -99,7 +99,7 @@ func divide(n, by int64) int64 {
 // several days without notes counts once.
 func wearings(j *journal.Journal, day edtf.Day) map[journal.ID]int {
 	out := make(map[journal.ID]int)
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		var last edtf.Day
 		for _, n := range b.Notes {
 			if n.Stage == "worn" && n.Date <= day && (n.Date == 0 || n.Date != last) {
@@ -108,7 +108,7 @@ func wearings(j *journal.Journal, day edtf.Day) map[journal.ID]int {
 			}
 		}
 	}
-	for _, o := range j.Occasions {
+	for _, o := range j.Occasions() {
 		if o.Date > day {
 			continue
 		}

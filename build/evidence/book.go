@@ -46,7 +46,7 @@ func Gather(j *journal.Journal) *Book {
 			b.of[r] = o
 		}
 	}
-	for _, build := range j.Builds {
+	for _, build := range j.Builds() {
 		for _, claim := range build.Features {
 			f := b.feature(Use{claim.What, build})
 			if f != nil && !slices.Contains(f.Claimed, build) {

@@ -98,7 +98,7 @@ func TestFaultyReferencesAreNotSilent(t *testing.T) {
 	archive := page("references/print", "date: yesteryear", "shows: plain cap") +
 		page("builds/cap", "era: 1786", "features: [{what: frill, rests on: print}]")
 	j := faulty(t, archive)
-	claims := Gather(j).Claims(j.Builds[0])
+	claims := Gather(j).Claims(j.Builds()[0])
 	if len(claims) != 1 || len(claims[0].RestsOn) != 1 || claims[0].RestsOn[0].Says != "" || claims[0].Unshown() != nil {
 		t.Errorf("got %+v", claims)
 	}

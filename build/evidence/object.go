@@ -22,7 +22,7 @@ type Object struct {
 func objects(j *journal.Journal) []*Object {
 	var all []*Object
 	known := make(map[string]*Object)
-	for _, r := range j.References {
+	for _, r := range j.References() {
 		key := objectKey(r)
 		o := known[key]
 		if o == nil {

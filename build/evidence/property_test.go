@@ -7,6 +7,7 @@ import (
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/source"
 )
 
 // A calendar marks the years of a date among those of the test, which reach far
@@ -86,7 +87,7 @@ func TestCountsByBruteForce(t *testing.T) {
 	random := rand.New(rand.NewPCG(17, 80))
 	seen := make(map[Verdict]int)
 	for round := range 4000 {
-		j := &journal.Journal{Settings: new(journal.Settings)}
+		var drafts []journal.Draft
 		var years []calendar
 		for i := range 1 + random.IntN(7) {
 			r := &journal.Reference{Page: journal.Page{ID: journal.ID(fmt.Sprintf("references/%d", i))}}
@@ -101,9 +102,10 @@ func TestCountsByBruteForce(t *testing.T) {
 			}
 			var c calendar
 			r.Date, c = drawn(t, random)
-			j.References = append(j.References, r)
+			drafts = append(drafts, journal.Draft{File: &source.File{Name: string(r.ID) + ".md"}, Record: r})
 			years = append(years, c)
 		}
+		j, _ := journal.Resolve(new(journal.Settings), drafts, nil)
 		eraDate, era := drawn(t, random)
 		f, _ := Gather(j).For("FRILL")
 		got := Judge(f, eraDate, j.Settings.Customs)
@@ -114,7 +116,7 @@ func TestCountsByBruteForce(t *testing.T) {
 			}
 			continue
 		}
-		shown, lacked, disputed := byHand(j.References, years, era)
+		shown, lacked, disputed := byHand(j.References(), years, era)
 		for _, c := range []struct {
 			got  Counts
 			want map[When]int

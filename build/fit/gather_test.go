@@ -19,7 +19,7 @@ func TestUnreadEase(t *testing.T) {
 		if err != nil || len(findings) == 0 {
 			t.Fatal(findings, err)
 		}
-		table := Of(j, j.Builds[0], day("2026-03-01"))
+		table := Of(j, j.Builds()[0], day("2026-03-01"))
 		if r := table.Rows[0]; r.Verdict != UnreadEase || r.Words(inches) != "1 in less than the body, and the ease wanted cannot be read" {
 			t.Errorf("%s: %s", ease, r.Words(inches))
 		}

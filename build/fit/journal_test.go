@@ -254,7 +254,7 @@ func BenchmarkOf500Builds(b *testing.B) {
 	j := many(b, 500)
 	b.ReportAllocs()
 	for b.Loop() {
-		for _, garment := range j.Builds {
+		for _, garment := range j.Builds() {
 			if table := Of(j, garment, day("2025-06-01")); len(table.Rows) != 5 || !table.Rows[0].Verdict.Judged() {
 				b.Fatalf("%+v", table)
 			}

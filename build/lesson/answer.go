@@ -83,10 +83,10 @@ func (l *List) answer(j *journal.Journal) {
 			give(ref, from)
 		}
 	}
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		all(Answer{From: b.ID, Build: b.ID}, b.Carries, b.SetAside)
 	}
-	for _, n := range j.Notes {
+	for _, n := range j.Notes() {
 		a := Answer{From: n.ID, Day: n.Date}
 		if n.Of != nil {
 			a.Build = n.Of.ID

@@ -20,8 +20,8 @@ type work struct {
 }
 
 func worksOf(j *journal.Journal) map[journal.ID]*work {
-	works := make(map[journal.ID]*work, len(j.Builds))
-	for _, b := range j.Builds {
+	works := make(map[journal.ID]*work, len(j.Builds()))
+	for _, b := range j.Builds() {
 		w := &work{id: b.ID, begun: begun(b), line: line(j, b), garment: near.Folded(b.Garment)}
 		if p := j.Person(b.For); p != nil {
 			w.person = p.ID

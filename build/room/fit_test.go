@@ -22,7 +22,7 @@ func TestPlanInTheLedger(t *testing.T) {
 	for range 300 {
 		archive := randomJournal(random)
 		j := open(t, archive)
-		b := j.Builds[0]
+		b := j.Builds()[0]
 		table := fit.Of(j, b, day("2026-12-31"))
 		p := For(j, b, table, wayin.Rates{})
 		for _, o := range p.Options {

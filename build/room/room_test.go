@@ -55,7 +55,7 @@ func day(text string) edtf.Day {
 func plan(t testing.TB, archive string) Plan {
 	t.Helper()
 	j := open(t, archive)
-	b := j.Builds[0]
+	b := j.Builds()[0]
 	return For(j, b, fit.Of(j, b, day("2026-12-31")), wayin.RatesOf(j))
 }
 

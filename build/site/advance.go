@@ -103,7 +103,7 @@ type cutFor struct {
 // what its builds teach. Several pages ask; it is worked out when the first does.
 func lessonsOfPatterns(in Input) map[cutFor]func() across.Sheet {
 	sheets := make(map[cutFor]func() across.Sheet)
-	for _, b := range in.Journal.Builds {
+	for _, b := range in.Journal.Builds() {
 		for _, ref := range b.Pattern {
 			key := cutFor{in.Journal.Pattern(ref), in.Journal.Person(b.For)}
 			if key.pattern != nil && sheets[key] == nil {
@@ -129,7 +129,7 @@ func (d desk) patternAdvances(p *journal.Pattern, builds []*journal.Build) []the
 
 func wearersOf(j *journal.Journal, builds []*journal.Build) []*journal.Person {
 	var out []*journal.Person
-	for _, p := range j.People {
+	for _, p := range j.People() {
 		for _, b := range builds {
 			if j.Person(b.For) == p {
 				out = append(out, p)

@@ -70,7 +70,7 @@ func newBook(in Input) *book {
 // fitAll begins to work out how all builds fit, on as many workers as there are
 // processors. The function it returns waits for them.
 func fitAll(in Input) func() map[*journal.Build]buildFit {
-	builds := in.Journal.Builds
+	builds := in.Journal.Builds()
 	list := make([]buildFit, len(builds))
 	rates := wayin.RatesOf(in.Journal)
 	var group sync.WaitGroup

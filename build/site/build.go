@@ -175,7 +175,7 @@ func (d desk) kin(r *journal.Build) []*journal.Build {
 			}
 		}
 	}
-	return slices.DeleteFunc(slices.Clone(d.Journal.Builds), func(b *journal.Build) bool { return !related[b.ID] })
+	return slices.DeleteFunc(slices.Clone(d.Journal.Builds()), func(b *journal.Build) bool { return !related[b.ID] })
 }
 
 func (d desk) shelfLink(k journal.Kind) theme.Link {

@@ -110,7 +110,7 @@ func (b *book) evidencePage() any {
 		view.Undated = append(view.Undated, d.to(r))
 	}
 	var all []draw.Thing
-	for _, r := range b.Journal.References {
+	for _, r := range b.Journal.References() {
 		if !r.Date.IsZero() {
 			all = append(all, thing(r.Title, r.Date, r.Date.Padded(b.Journal.Settings.Customs)))
 		}
@@ -237,7 +237,7 @@ func (b *book) documentation(r *journal.Build) any {
 			}
 		}
 	}
-	for _, ref := range b.Journal.References {
+	for _, ref := range b.Journal.References() {
 		if sources[ref] {
 			view.Sources = append(view.Sources, theme.Source{Link: d.to(ref), Citation: citation.Cite(ref), Address: string(ref.Address)})
 		}

@@ -55,25 +55,25 @@ func (d desk) groups(k journal.Kind) []theme.CardGroup {
 	j := d.Journal
 	switch k {
 	case journal.KindBuild:
-		return d.grouped(records(newestFirst(slices.Clone(j.Builds))), func(r journal.Record) string {
+		return d.grouped(records(newestFirst(slices.Clone(j.Builds()))), func(r journal.Record) string {
 			return sentence(string(stateOf(r.(*journal.Build))))
 		}, "Under way", "Planned", "Waiting for repair", "Finished")
 	case journal.KindPerson:
-		return d.grouped(records(j.People), nil)
+		return d.grouped(records(j.People()), nil)
 	case journal.KindPattern:
-		return d.grouped(records(j.Patterns), nil)
+		return d.grouped(records(j.Patterns()), nil)
 	case journal.KindReference:
-		list := slices.Clone(j.References)
+		list := slices.Clone(j.References())
 		slices.SortStableFunc(list, func(a, b *journal.Reference) int { return cmp.Compare(a.Date.Earliest, b.Date.Earliest) })
 		return d.grouped(records(list), func(r journal.Record) string {
 			return sentence(cmp.Or(string(r.(*journal.Reference).Type), "other"))
 		})
 	case journal.KindMaterial:
-		return d.grouped(records(j.Materials), func(r journal.Record) string { return sentence(r.(*journal.Material).What) })
+		return d.grouped(records(j.Materials()), func(r journal.Record) string { return sentence(r.(*journal.Material).What) })
 	case journal.KindTechnique:
-		return d.grouped(records(j.Techniques), nil)
+		return d.grouped(records(j.Techniques()), nil)
 	case journal.KindOccasion:
-		list := slices.Clone(j.Occasions)
+		list := slices.Clone(j.Occasions())
 		slices.Reverse(list)
 		return d.grouped(records(list), func(r journal.Record) string {
 			if o := r.(*journal.Occasion); max(o.Date, o.Until) >= d.Today {
@@ -82,10 +82,10 @@ func (d desk) groups(k journal.Kind) []theme.CardGroup {
 			return "Past"
 		}, "To come", "Past")
 	}
-	if len(j.Notes) > manyNotes {
+	if len(j.Notes()) > manyNotes {
 		return d.years()
 	}
-	return d.grouped(newestNotes(j.Notes), yearOf)
+	return d.grouped(newestNotes(j.Notes()), yearOf)
 }
 
 // manyNotes is how many notes make one list too long to look through: with more,
@@ -106,11 +106,11 @@ func yearOf(r journal.Record) string {
 // notesByYear sorts the notes of a journal under the page of their year; nil where
 // one list holds them all.
 func (b *book) notesByYear() map[string][]*journal.Note {
-	if len(b.Journal.Notes) <= manyNotes {
+	if len(b.Journal.Notes()) <= manyNotes {
 		return nil
 	}
 	years := make(map[string][]*journal.Note)
-	for _, n := range b.Journal.Notes {
+	for _, n := range b.Journal.Notes() {
 		years[yearOf(n)] = append(years[yearOf(n)], n)
 	}
 	return years
@@ -178,7 +178,7 @@ func (b *book) start() any {
 		NextAll: theme.Link{Href: address.NextTime, Text: "All next-time notes"},
 		ToDo:    theme.Link{Href: address.ToDo, Text: "What holds them up"},
 	}
-	for _, build := range newestFirst(slices.Clone(b.Journal.Builds)) {
+	for _, build := range newestFirst(slices.Clone(b.Journal.Builds())) {
 		switch stateOf(build) {
 		case journal.StateUnderWay, journal.StateRepair, journal.StatePlanned:
 			view.OnTable = append(view.OnTable, d.card(build))
@@ -189,7 +189,7 @@ func (b *book) start() any {
 		}
 	}
 	view.Next = d.nextOccasion()
-	notes := b.Journal.Notes
+	notes := b.Journal.Notes()
 	view.Newest = d.entries(notes[max(0, len(notes)-newest):], true)
 	all := b.lessons.All
 	view.NextTime = d.next(all[:min(newest, len(all))])
@@ -223,7 +223,7 @@ func counted(n int, s shelf) string {
 
 // nextOccasion returns the first occasion that is not over yet.
 func (d desk) nextOccasion() *theme.OccasionCard {
-	for _, o := range d.Journal.Occasions {
+	for _, o := range d.Journal.Occasions() {
 		if max(o.Date, o.Until) < d.Today {
 			continue
 		}

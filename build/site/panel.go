@@ -146,7 +146,7 @@ func (b *book) leftOvers(build *journal.Build) []laid {
 		}
 	}
 	var out []laid
-	for _, m := range b.Journal.Materials {
+	for _, m := range b.Journal.Materials() {
 		if !materials[m] {
 			continue
 		}

@@ -48,7 +48,7 @@ func (b *book) person(r *journal.Person) any {
 // madeForAll returns each person's builds, those worked on most lately first.
 func madeForAll(j *journal.Journal) map[*journal.Person][]*journal.Build {
 	made := make(map[*journal.Person][]*journal.Build)
-	for _, build := range j.Builds {
+	for _, build := range j.Builds() {
 		if p := j.Person(build.For); p != nil {
 			made[p] = append(made[p], build)
 		}

@@ -79,7 +79,7 @@ func writing(text func() ([]byte, error)) func(io.Writer) error {
 
 // addSheets adds the pages that belong to the page of a record.
 func (b *book) addSheets(add func(path string, view func() any)) {
-	for _, r := range b.Journal.Builds {
+	for _, r := range b.Journal.Builds() {
 		add(address.Under(r.ID, address.Remake), func() any { return b.buildSheet(r) })
 		add(address.Under(r.ID, address.Documentation), func() any { return b.documentation(r) })
 		if len(r.Seams) > 0 {
@@ -94,10 +94,10 @@ func (b *book) addSheets(add func(path string, view func() any)) {
 			}
 		}
 	}
-	for _, r := range b.Journal.Patterns {
+	for _, r := range b.Journal.Patterns() {
 		add(address.Under(r.ID, address.Remake), func() any { return b.patternSheet(r) })
 	}
-	for _, r := range b.Journal.People {
+	for _, r := range b.Journal.People() {
 		add(address.Under(r.ID, address.Remake), func() any { return b.personSheet(r) })
 		add(address.Under(r.ID, address.Wardrobe), func() any { return b.wardrobe(r) })
 	}
@@ -133,7 +133,7 @@ func (b *book) frame(path, title, kind, section string, crumbs ...theme.Link) th
 	}
 	return theme.Frame{
 		Site: name, Title: title, Kind: kind, Root: address.Root(path), Section: section,
-		Crumbs: crumbs, Found: len(b.Findings), Feed: true,
+		Crumbs: crumbs, Feed: true,
 	}
 }
 

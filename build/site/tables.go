@@ -223,7 +223,7 @@ func movements(n *journal.Note) []movement {
 // movedBy sorts all material entries of a journal by material.
 func movedBy(j *journal.Journal) map[*journal.Material][]movement {
 	moved := make(map[*journal.Material][]movement)
-	for _, n := range j.Notes {
+	for _, n := range j.Notes() {
 		for _, m := range movements(n) {
 			if material := j.Material(m.Material); material != nil {
 				moved[material] = append(moved[material], m)

@@ -42,14 +42,14 @@ func (b *book) wardrobe(p *journal.Person) any {
 	} else {
 		view.Empty = "Nothing is made for " + p.Title + " yet."
 	}
-	if len(b.Journal.Builds)*len(b.Journal.People) <= mostPairs {
+	if len(b.Journal.Builds())*len(b.Journal.People()) <= mostPairs {
 		for _, g := range wardrobe.Borrow(b.Journal, p, b.Today).Garments {
 			view.Borrow = append(view.Borrow, d.answer(g))
 		}
 	} else {
 		view.Rests = append(view.Rests, "what could be borrowed is left out, for there is too much to try on: `hussif fit` tells of one garment")
 	}
-	for _, other := range b.Journal.People {
+	for _, other := range b.Journal.People() {
 		if other != p && len(b.madeFor[other]) > 0 {
 			view.Others = append(view.Others, theme.Link{Href: d.root + address.Under(other.ID, address.Wardrobe), Text: other.Title})
 		}

@@ -66,7 +66,7 @@ func (r *Row) counts() bool {
 // of a day's notes in the journal: by day, those without one last, then by note.
 func rows(j *journal.Journal) map[journal.ID][]Row {
 	out := make(map[journal.ID][]Row)
-	for _, n := range j.Notes {
+	for _, n := range j.Notes() {
 		add := func(way Way, written []journal.Movement) {
 			for i := range written {
 				if m := j.Material(written[i].Material); m != nil {

@@ -27,9 +27,9 @@ type Sheet struct {
 // Gather returns the stash that a journal tells of. Links to a material that is not
 // there are left out; the checker reports them.
 func Gather(j *journal.Journal) Stash {
-	s := Stash{byID: make(map[journal.ID]int, len(j.Materials))}
+	s := Stash{byID: make(map[journal.ID]int, len(j.Materials()))}
 	ledgers := rows(j)
-	for _, m := range j.Materials {
+	for _, m := range j.Materials() {
 		s.byID[m.ID] = len(s.sheets)
 		s.sheets = append(s.sheets, account(m, ledgers[m.ID]))
 	}

@@ -398,8 +398,8 @@ func TestShort(t *testing.T) {
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			j := open(t, wants(test.stash, test.needs...))
-			last := j.Builds[len(j.Builds)-1].ID
-			if diff := cmp.Diff(test.want, lacks(Allot(j, Gather(j), j.Builds), last)); diff != "" {
+			last := j.Builds()[len(j.Builds())-1].ID
+			if diff := cmp.Diff(test.want, lacks(Allot(j, Gather(j), j.Builds()), last)); diff != "" {
 				t.Error(diff)
 			}
 		})
@@ -443,8 +443,8 @@ func TestProperties(t *testing.T) {
 		}
 		j := open(t, wants("bought: [{material: twill, amount: 3 yd}]", needs...))
 		var needed, short quantity.Length
-		a := Allot(j, Gather(j), j.Builds)
-		for _, b := range j.Builds {
+		a := Allot(j, Gather(j), j.Builds())
+		for _, b := range j.Builds() {
 			needed += b.Needs[0].Amount.Length
 			for _, l := range a.Of(b.ID) {
 				short += l.Short.Length
@@ -471,6 +471,6 @@ func BenchmarkGather(b *testing.B) {
 		b.Fatal(err)
 	}
 	for b.Loop() {
-		Allot(j, Gather(j), j.Builds)
+		Allot(j, Gather(j), j.Builds())
 	}
 }

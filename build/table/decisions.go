@@ -80,7 +80,7 @@ func decisionRows(j *journal.Journal, _ edtf.Day) [][]Cell {
 // why, and the note.
 func outcomesOf(j *journal.Journal) map[place][3]Cell {
 	outcomes := make(map[place][3]Cell)
-	for _, n := range j.Notes {
+	for _, n := range j.Notes() {
 		for _, o := range n.TurnedOut {
 			r, ok := j.Find(o.Decision.To)
 			if !ok {

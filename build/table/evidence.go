@@ -34,7 +34,7 @@ func features() Subject {
 // the claims of each build.
 func featureRows(j *journal.Journal, _ edtf.Day) [][]Cell {
 	var rows [][]Cell
-	for _, r := range j.References {
+	for _, r := range j.References() {
 		earliest, latest := ends(r.Date)
 		for _, group := range []struct {
 			says     string
@@ -49,7 +49,7 @@ func featureRows(j *journal.Journal, _ edtf.Day) [][]Cell {
 		}
 	}
 	book := evidence.Gather(j)
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		earliest, latest := ends(b.Era)
 		for _, c := range book.Claims(b) {
 			var rests []string

@@ -42,7 +42,7 @@ func fits() Subject {
 
 func fitRows(j *journal.Journal, on edtf.Day) [][]Cell {
 	var rows [][]Cell
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		t := fit.Of(j, b, on)
 		for _, r := range t.Rows {
 			row := []Cell{Text(t.Build), Text(t.Wearer), day(t.Day), List(r.Over), Text(r.Point.String())}

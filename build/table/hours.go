@@ -25,7 +25,7 @@ func hours() Subject {
 // hourRows lists the notes with hours by their days.
 func hourRows(j *journal.Journal, _ edtf.Day) [][]Cell {
 	var rows [][]Cell
-	for _, n := range j.Notes {
+	for _, n := range j.Notes() {
 		if n.Hours == 0 {
 			continue
 		}

@@ -37,7 +37,7 @@ func materials() Subject {
 // materialRows lists the movements by the day of their notes.
 func materialRows(j *journal.Journal, _ edtf.Day) [][]Cell {
 	var rows [][]Cell
-	for _, n := range j.Notes {
+	for _, n := range j.Notes() {
 		for _, group := range []struct {
 			what  string
 			moved []journal.Movement

@@ -33,7 +33,7 @@ func measures() Subject {
 func measureRows(j *journal.Journal, _ edtf.Day) [][]Cell {
 	var rows [][]Cell
 	f := j.Settings.Format
-	for _, p := range j.People {
+	for _, p := range j.People() {
 		for _, s := range fit.Sessions(j, p) {
 			for _, r := range s.Readings {
 				value, shown, state := estimate(r.Value, f)
@@ -43,7 +43,7 @@ func measureRows(j *journal.Journal, _ edtf.Day) [][]Cell {
 			}
 		}
 	}
-	for _, n := range j.Notes {
+	for _, n := range j.Notes() {
 		for _, r := range n.Measured {
 			value, shown, state := estimate(r.Value, f)
 			rows = append(rows, []Cell{

@@ -217,12 +217,12 @@ func mustAgree(t *testing.T, table Table) {
 func TestNothingIsLost(t *testing.T) {
 	j := readDemo(t)
 	want := map[string]int{"next": len(lesson.Gather(j).All)}
-	for _, p := range j.People {
+	for _, p := range j.People() {
 		for _, s := range fit.Sessions(j, p) {
 			want["measures"] += len(s.Readings)
 		}
 	}
-	for _, n := range j.Notes {
+	for _, n := range j.Notes() {
 		want["measures"] += len(n.Measured)
 		want["materials"] += len(n.Bought) + len(n.Used) + len(n.LeftOver)
 		want["decisions"] += len(n.Decided)
@@ -237,11 +237,11 @@ func TestNothingIsLost(t *testing.T) {
 			}
 		}
 	}
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		want["fit"] += len(fit.Of(j, b, today).Rows)
 		want["evidence"] += len(evidence.Gather(j).Claims(b))
 	}
-	for _, r := range j.References {
+	for _, r := range j.References() {
 		want["evidence"] += len(r.Shows) + len(r.Lacks)
 	}
 	for _, s := range Subjects() {

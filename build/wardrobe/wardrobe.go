@@ -29,7 +29,7 @@ func Borrow(j *journal.Journal, p *journal.Person, day edtf.Day) Wardrobe {
 
 func of(j *journal.Journal, p *journal.Person, day edtf.Day, holds func(*journal.Build) bool) Wardrobe {
 	w := Wardrobe{Person: p.ID, Day: day}
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		if holds(b) {
 			w.Garments = append(w.Garments, One(j, b, p, day))
 		}
@@ -43,7 +43,7 @@ func of(j *journal.Journal, p *journal.Person, day edtf.Day, holds func(*journal
 func Borrowers(j *journal.Journal, b *journal.Build, day edtf.Day) []Garment {
 	own := j.Person(b.For)
 	var out []Garment
-	for _, p := range j.People {
+	for _, p := range j.People() {
 		if p != own {
 			out = append(out, One(j, b, p, day))
 		}

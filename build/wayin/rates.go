@@ -32,7 +32,7 @@ type Rate struct {
 // out.
 func RatesOf(j *journal.Journal) Rates {
 	opening, sewing := make(map[string][]float64), make(map[string][]float64)
-	for _, n := range j.Notes {
+	for _, n := range j.Notes() {
 		if n.Of == nil || n.Hours <= 0 {
 			continue
 		}

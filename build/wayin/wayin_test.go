@@ -61,7 +61,7 @@ pieces:
 // The ways in are worked out by hand (common practice: what was sewn last is
 // unpicked first).
 func TestFind(t *testing.T) {
-	b := open(t, jacket).Builds[0]
+	b := open(t, jacket).Builds()[0]
 	for _, test := range []struct {
 		seams  string
 		out    string
@@ -115,7 +115,7 @@ func said(steps []Step) string {
 }
 
 func TestAsked(t *testing.T) {
-	for _, s := range Find(open(t, jacket).Builds[0], Rates{}, "side").Out {
+	for _, s := range Find(open(t, jacket).Builds()[0], Rates{}, "side").Out {
 		if s.Asked != (s.Seam.Name.Text == "side") {
 			t.Errorf("%s asked for: %t", s.Seam.Name.Text, s.Asked)
 		}
@@ -132,7 +132,7 @@ seams:
   - {name: tab binding, length: 5 in}
 ---
 `)
-	if w := Find(j.Builds[0], Rates{}, "side"); w.Length != 23*inch {
+	if w := Find(j.Builds()[0], Rates{}, "side"); w.Length != 23*inch {
 		t.Errorf("got %s", inches.Length(w.Length))
 	}
 }
@@ -152,7 +152,7 @@ seams:
   - {name: facing, length: 20 in}
 ---
 `)
-	g := Read(j.Builds[0], Rates{})
+	g := Read(j.Builds()[0], Rates{})
 	for _, test := range []struct {
 		way  Way
 		want string
@@ -201,7 +201,7 @@ seams:
 ---
 `)
 	// The whole of both is opened, in whatever order the two are written.
-	if w := Find(j.Builds[0], Rates{}, "side"); w.Length != 50*inch || w.Unknown != 1 {
+	if w := Find(j.Builds()[0], Rates{}, "side"); w.Length != 50*inch || w.Unknown != 1 {
 		t.Errorf("got %s, %d unknown", inches.Length(w.Length), w.Unknown)
 	}
 }
@@ -220,7 +220,7 @@ pieces: [back, front]
 ---
 `)
 	var got []string
-	for _, f := range Find(j.Builds[0], Rates{}, "cuff", "yoke").Faults {
+	for _, f := range Find(j.Builds()[0], Rates{}, "cuff", "yoke").Faults {
 		got = append(got, f.Text())
 		if f.Kind != UnknownSeam && f.Word.Span.Text() != f.Word.Text || f.Word.Text == "" {
 			t.Errorf("%s: about %q at %q", f.Text(), f.Word.Text, f.Word.Span.Text())
@@ -237,16 +237,16 @@ pieces: [back, front]
 	if !slices.Equal(got, want) {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
 	}
-	if Find(j.Builds[0], Rates{}, "hem").Circular() != true || Find(open(t, jacket).Builds[0], Rates{}, "side").Circular() {
+	if Find(j.Builds()[0], Rates{}, "hem").Circular() != true || Find(open(t, jacket).Builds()[0], Rates{}, "side").Circular() {
 		t.Error("a circle is not told from none")
 	}
-	if w := Find(j.Builds[0], Rates{}, "cuff"); len(w.Out) != 5 || w.Out[1].Seam.Name.Text != "cuff" {
+	if w := Find(j.Builds()[0], Rates{}, "cuff"); len(w.Out) != 5 || w.Out[1].Seam.Name.Text != "cuff" {
 		t.Errorf("in a circle, all are opened in some order: %s", said(w.Out))
 	}
 }
 
 func TestLoose(t *testing.T) {
-	b := open(t, jacket).Builds[0]
+	b := open(t, jacket).Builds()[0]
 	for _, test := range []struct{ seams, want string }{
 		// The sleeves are two parts of 18 in, the body one of 29.
 		{"side", "sleeve: recorded edge cloth, missing body"},
@@ -289,7 +289,7 @@ func TestMarksInWords(t *testing.T) {
 		"left, front edge":               " edge body",
 	} {
 		j := open(t, "-- builds/a/build.md --\n---\npieces: [{name: p, cut: 2, marks: [\""+words+"\"]}]\n---\n")
-		l := Read(j.Builds[0], Rates{}).marks("p")
+		l := Read(j.Builds()[0], Rates{}).marks("p")
 		if got := strings.TrimPrefix(strings.Split(looseSaid([]Loose{l}), ",")[0], "p: recorded"); got != want {
 			t.Errorf("%q tells%s, want%s", words, got, want)
 		}
@@ -306,12 +306,12 @@ func TestPartsOfPairs(t *testing.T) {
 		"{name: side, count: 2, joins: [back, front], length: 10 in}",
 	} {
 		j := open(t, "-- builds/jacket/build.md --\n---\nseams:\n  - "+seam+sleeves)
-		if got := looseSaid(Find(j.Builds[0], Rates{}, "armhole").Loose); got != "sleeve: recorded, missing edge cloth body" {
+		if got := looseSaid(Find(j.Builds()[0], Rates{}, "armhole").Loose); got != "sleeve: recorded, missing edge cloth body" {
 			t.Errorf("%s: %s", seam, got)
 		}
 	}
 	j := open(t, "-- builds/jacket/build.md --\n---\nseams:\n  - {name: centre front, joins: [front], length: 20 in}"+strings.Replace(sleeves, ", {name: back}", "", 1))
-	if got := looseSaid(Find(j.Builds[0], Rates{}, "armhole").Loose); got != "sleeve: recorded, missing edge cloth body" {
+	if got := looseSaid(Find(j.Builds()[0], Rates{}, "armhole").Loose); got != "sleeve: recorded, missing edge cloth body" {
 		t.Errorf("a seam down the front: %s", got)
 	}
 }
@@ -337,7 +337,7 @@ seams:
   - {name: pocket, joins: [pocket bag, pocket mouth], length: 3 in}
 ---
 `)
-	if got := looseSaid(Find(j.Builds[0], Rates{}, "pocket").Loose); got != "pocket mouth: recorded, missing edge cloth" {
+	if got := looseSaid(Find(j.Builds()[0], Rates{}, "pocket").Loose); got != "pocket mouth: recorded, missing edge cloth" {
 		t.Error(got)
 	}
 }
@@ -368,7 +368,7 @@ func TestRates(t *testing.T) {
 	if got := r.Sewing["backstitch"]; got != (Rate{5 * inch, 4}) || len(r.Sewing) != 1 {
 		t.Errorf("sewing %+v", r.Sewing)
 	}
-	b := j.Builds[0]
+	b := j.Builds()[0]
 	if w := Find(b, r, "sleeve"); w.Opening != (Time{44 * time.Hour / 25, true}) || w.Sewing != (Time{44 * time.Hour / 5, true}) {
 		t.Errorf("the sleeve: %+v", w.Load)
 	}

@@ -42,7 +42,7 @@ func TestStarterWithoutItsMarks(t *testing.T) {
 		source.Print(t.Output(), found, source.Palette{})
 		t.Error("the starter is not sound without its marks")
 	}
-	if len(j.People[0].Measured) != 1 || len(j.Builds[0].Seams) != 1 {
-		t.Errorf("read %d sessions and %d seams, want one of each", len(j.People[0].Measured), len(j.Builds[0].Seams))
+	if len(j.People()[0].Measured) != 1 || len(j.Builds()[0].Seams) != 1 {
+		t.Errorf("read %d sessions and %d seams, want one of each", len(j.People()[0].Measured), len(j.Builds()[0].Seams))
 	}
 }

@@ -84,14 +84,14 @@ func unpack(files fs.FS, dir string) (kept int, err error) {
 func (v *voice) summary(w *workroom, day edtf.Day) {
 	j := w.journal
 	wearers := make(map[*journal.Person]bool)
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		if p := j.Person(b.For); p != nil {
 			wearers[p] = true
 		}
 	}
-	v.sayf("%s: %s for %s, with %s, %s and %s.", j.Settings.Title, number(len(j.Builds), "build"), number(len(wearers), "wearer"),
-		number(len(j.Notes), "note"), number(len(j.Patterns), "pattern"), number(len(j.References), "reference"))
-	for _, b := range j.Builds {
+	v.sayf("%s: %s for %s, with %s, %s and %s.", j.Settings.Title, number(len(j.Builds()), "build"), number(len(wearers), "wearer"),
+		number(len(j.Notes()), "note"), number(len(j.Patterns()), "pattern"), number(len(j.References()), "reference"))
+	for _, b := range j.Builds() {
 		v.sayf("  %s", b.Title+": "+inShort(j, b, day))
 	}
 	if list := lesson.Gather(j); len(list.All) > 0 {

@@ -23,8 +23,8 @@ func BenchmarkDerived(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	if len(j.Builds) != 500 {
-		b.Fatalf("%d builds", len(j.Builds))
+	if len(j.Builds()) != 500 {
+		b.Fatalf("%d builds", len(j.Builds()))
 	}
 	const most = 200 * time.Millisecond
 	today := edtf.DayOf(2026, 11, 25)
@@ -48,7 +48,7 @@ func derive(j *journal.Journal, today edtf.Day) (plans int) {
 		wearer  *journal.Person
 	}
 	taught := make(map[cutFor]bool)
-	for _, b := range j.Builds {
+	for _, b := range j.Builds() {
 		now := fit.Of(j, b, today)
 		if on, ok := fit.FirstFinish(b); ok {
 			fit.Of(j, b, on)
@@ -65,7 +65,7 @@ func derive(j *journal.Journal, today edtf.Day) (plans int) {
 			}
 		}
 	}
-	for _, p := range j.People {
+	for _, p := range j.People() {
 		for _, g := range wardrobe.Of(j, p, today).Garments {
 			_ = g.Words(j.Settings.Format)
 		}

@@ -66,10 +66,10 @@ is made for them.`,
 // name, or all of the journal for "".
 func (w *workroom) buildsOf(name string) ([]*journal.Build, error) {
 	if name == "" {
-		if len(w.journal.Builds) == 0 {
+		if len(w.journal.Builds()) == 0 {
 			return nil, fmt.Errorf("the journal has no builds yet")
 		}
-		return w.journal.Builds, nil
+		return w.journal.Builds(), nil
 	}
 	r, err := w.called(name, journal.KindBuild, journal.KindPerson)
 	if err != nil {
@@ -79,7 +79,7 @@ func (w *workroom) buildsOf(name string) ([]*journal.Build, error) {
 		return []*journal.Build{b}, nil
 	}
 	var builds []*journal.Build
-	for _, b := range w.journal.Builds {
+	for _, b := range w.journal.Builds() {
 		if p := w.journal.Person(b.For); p != nil && p == r {
 			builds = append(builds, b)
 		}

@@ -95,7 +95,7 @@ func TestTwoOfOneName(t *testing.T) {
 	if got := findings[0].Related[0].Span.String(); got != "builds/cap.md:1:1" {
 		t.Errorf("the other one is %s", got)
 	}
-	if len(j.Builds) != 1 || len(j.People) != 1 {
+	if len(j.Builds()) != 1 || len(j.People()) != 1 {
 		t.Error("both are kept")
 	}
 }
@@ -121,7 +121,7 @@ func TestFaultyFilesAreKept(t *testing.T) {
 	if diff := cmp.Diff(want, rules); diff != "" {
 		t.Error(diff)
 	}
-	for _, p := range j.People {
+	for _, p := range j.People() {
 		if !j.Faulty(p) || p.Where.Span.File != p.File {
 			t.Errorf("%s: faulty %t, in %v", p.ID, j.Faulty(p), p.Where.Span)
 		}

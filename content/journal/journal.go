@@ -12,23 +12,25 @@ import (
 // A Journal is all that the maker wrote, with links that can be followed. It is
 // made by [Resolve] and never changed.
 type Journal struct {
-	Settings   *Settings
-	People     []*Person
-	Builds     []*Build
-	Notes      []*Note // oldest first
-	Patterns   []*Pattern
-	References []*Reference
-	Materials  []*Material
-	Techniques []*Technique
-	Occasions  []*Occasion // by date
+	Settings *Settings
 
-	Files map[string]source.Entry // every file of the journal's folder by its path
+	people     []*Person
+	builds     []*Build
+	notes      []*Note
+	patterns   []*Pattern
+	references []*Reference
+	materials  []*Material
+	techniques []*Technique
+	occasions  []*Occasion
 
-	records []Record            // by ID
-	byID    map[string][]Record // by ID in lower case; one each, as called wants them
-	byName  map[string][]Record // by the last part of the ID in lower case
+	files   map[string]source.Entry // every file of the journal's folder by its path
+	records []Record                // by ID
+	byID    map[string][]Record     // by ID in lower case; one each, as called wants them
+	byName  map[string][]Record     // by the last part of the ID in lower case
 	faulty  map[Record]bool
 	ties    map[ID][]Tie // by the record linked to
+
+	trace *Trace // of what is read, or nil
 }
 
 // A Tie is a link from one record to another.
@@ -37,16 +39,22 @@ type Tie struct {
 	Field string // of the front matter, such as "rests on"; "" for a link in the text
 }
 
-// Records returns all records in the order of their IDs.
-func (j *Journal) Records() []Record { return j.records }
-
 // Faulty reports whether a record's file has faults, so that what it does not
 // say proves nothing.
 func (j *Journal) Faulty(r Record) bool { return j.faulty[r] }
 
 // LinkedFrom returns the links to a record from others, one for each record and
 // field, in the order of the records' IDs.
-func (j *Journal) LinkedFrom(id ID) []Tie { return j.ties[id] }
+func (j *Journal) LinkedFrom(id ID) []Tie {
+	ties := j.ties[id]
+	if j.trace != nil {
+		j.trace.Ask(Linking, string(id))
+		for _, tie := range ties {
+			j.trace.Record(tie.From)
+		}
+	}
+	return ties
+}
 
 // Find returns the record that a link written as to means: a whole ID, or the
 // last part of one where a single record has it. Where kinds are given only
@@ -86,11 +94,13 @@ func (j *Journal) called(to string) []Record {
 	found := j.byID[key]
 	switch {
 	case len(found) > 0:
-		return found
 	case strings.Contains(key, "/"):
-		return j.byID["builds/"+key]
+		found = j.byID["builds/"+key]
+	default:
+		found = j.byName[key]
 	}
-	return j.byName[key]
+	j.asked(key, found)
+	return found
 }
 
 // FileOf returns the record that a path written in one file means, as relative
@@ -98,7 +108,10 @@ func (j *Journal) called(to string) []Record {
 func (j *Journal) FileOf(from *source.File, to string) (Record, bool) {
 	name := path.Join(path.Dir(from.Name), to)
 	id, _ := placeInFolder(name)
-	for _, r := range j.byID[strings.ToLower(string(id))] {
+	key := strings.ToLower(string(id))
+	found := j.byID[key]
+	j.asked(key, found)
+	for _, r := range found {
 		if r.Head().File.Name == name {
 			return r, true
 		}
@@ -144,14 +157,14 @@ func (j *Journal) Occasion(ref Ref) *Occasion { return find[Occasion](j, ref, Ki
 func Resolve(s *Settings, drafts []Draft, entries []source.Entry) (*Journal, []source.Finding) {
 	j := &Journal{
 		Settings: s,
-		Files:    make(map[string]source.Entry, len(entries)),
+		files:    make(map[string]source.Entry, len(entries)),
 		byID:     make(map[string][]Record, len(drafts)),
 		byName:   make(map[string][]Record, len(drafts)),
 		faulty:   make(map[Record]bool),
 		ties:     make(map[ID][]Tie),
 	}
 	for _, e := range entries {
-		j.Files[e.Path] = e
+		j.files[e.Path] = e
 	}
 	var findings []source.Finding
 	drafts = slices.Clone(drafts)
@@ -173,13 +186,16 @@ func Resolve(s *Settings, drafts []Draft, entries []source.Entry) (*Journal, []s
 		if d.Faulty {
 			j.faulty[d.Record] = true
 		}
-		j.shelve(d.Record)
+		j.records = append(j.records, d.Record)
 	}
 	slices.SortFunc(j.records, func(a, b Record) int { return cmp.Compare(a.Head().ID, b.Head().ID) })
-	slices.SortStableFunc(j.Notes, func(a, b *Note) int {
+	for _, r := range j.records {
+		j.shelve(r)
+	}
+	slices.SortStableFunc(j.notes, func(a, b *Note) int {
 		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.ID, b.ID))
 	})
-	slices.SortStableFunc(j.Occasions, func(a, b *Occasion) int {
+	slices.SortStableFunc(j.occasions, func(a, b *Occasion) int {
 		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.ID, b.ID))
 	})
 	j.giveNotes()
@@ -187,30 +203,29 @@ func Resolve(s *Settings, drafts []Draft, entries []source.Entry) (*Journal, []s
 }
 
 func (j *Journal) shelve(r Record) {
-	j.records = append(j.records, r)
 	switch r := r.(type) {
 	case *Person:
-		j.People = append(j.People, r)
+		j.people = append(j.people, r)
 	case *Build:
-		j.Builds = append(j.Builds, r)
+		j.builds = append(j.builds, r)
 	case *Note:
-		j.Notes = append(j.Notes, r)
+		j.notes = append(j.notes, r)
 	case *Pattern:
-		j.Patterns = append(j.Patterns, r)
+		j.patterns = append(j.patterns, r)
 	case *Reference:
-		j.References = append(j.References, r)
+		j.references = append(j.references, r)
 	case *Material:
-		j.Materials = append(j.Materials, r)
+		j.materials = append(j.materials, r)
 	case *Technique:
-		j.Techniques = append(j.Techniques, r)
+		j.techniques = append(j.techniques, r)
 	case *Occasion:
-		j.Occasions = append(j.Occasions, r)
+		j.occasions = append(j.occasions, r)
 	}
 }
 
 // giveNotes hands each note to the build that it names or in whose folder it lies.
 func (j *Journal) giveNotes() {
-	for _, n := range j.Notes {
+	for _, n := range j.notes {
 		of := j.Build(n.Build)
 		if n.Build.IsZero() {
 			of = j.buildAround(n.ID)

@@ -22,7 +22,7 @@ func TestDateAndTitleFromTheName(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			j := sound(t, "-- notes/"+c.name+" --\n---\n"+c.front+"\n---\n")
-			if n := j.Notes[0]; n.Date.String() != c.day || n.Title != c.title {
+			if n := j.Notes()[0]; n.Date.String() != c.day || n.Title != c.title {
 				t.Errorf("got %s, %q", n.Date, n.Title)
 			}
 		})
@@ -89,7 +89,7 @@ kind: technique
 	if len(jacket.Notes) != 2 || jacket.Notes[0].Of != jacket || jacket.Notes[1].ID != "builds/grey-jacket/fittings/2026-03-02" {
 		t.Errorf("its notes are %v", jacket.Notes)
 	}
-	if _, ok := j.Files["README.md"]; !ok {
+	if !j.Holds("README.md") {
 		t.Error("a file that is no page is forgotten")
 	}
 }
@@ -124,8 +124,8 @@ Dear aunt.
 	if diff := cmp.Diff(want, lines(findings)); diff != "" {
 		t.Error(diff)
 	}
-	if len(j.Notes) != 3 {
-		t.Errorf("%d notes", len(j.Notes))
+	if len(j.Notes()) != 3 {
+		t.Errorf("%d notes", len(j.Notes()))
 	}
 }
 
@@ -163,8 +163,8 @@ build: Grey-Jacket
 			t.Errorf("%s belongs to a build", id)
 		}
 	}
-	for i := 1; i < len(j.Notes); i++ {
-		if j.Notes[i].Date < j.Notes[i-1].Date {
+	for i := 1; i < len(j.Notes()); i++ {
+		if j.Notes()[i].Date < j.Notes()[i-1].Date {
 			t.Error("notes are not oldest first")
 		}
 	}
@@ -235,7 +235,7 @@ moves: {reach: }
 	if len(cap.Seams) != 2 || len(cap.Seams[1].Crosses) != 1 || len(cap.Fit) != 1 {
 		t.Errorf("got %+v", cap)
 	}
-	if n := j.Notes[0]; n.Date != edtf.DayOf(2026, 3, 1) || len(n.Measured) != 1 || n.PatternChanged != nil {
+	if n := j.Notes()[0]; n.Date != edtf.DayOf(2026, 3, 1) || len(n.Measured) != 1 || n.PatternChanged != nil {
 		t.Errorf("got %+v", n)
 	}
 	if at := cap.Seams[1].Crosses[0].Where.Span; at.Text() != "waist" {

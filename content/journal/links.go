@@ -110,7 +110,7 @@ func (l *linker) relative(from Record, link prose.Link) {
 		return
 	}
 	f := source.Found(link.Span, source.Error, BrokenLink, "no page of the journal lies at %q", path.Join(path.Dir(file.Name), link.To))
-	if _, exists := l.j.Files[path.Join(path.Dir(file.Name), link.To)]; exists {
+	if _, exists := l.j.files[path.Join(path.Dir(file.Name), link.To)]; exists {
 		f = source.Found(link.Span, source.Error, BrokenLink, "%q is no page of the journal", link.To)
 		f.Help = "show a picture with ![what it shows](file); other files have no page"
 	} else if to, ok := l.j.Find(strings.TrimSuffix(path.Base(link.To), path.Ext(link.To))); ok {

@@ -77,7 +77,7 @@ func TestUnitOfBareNumbers(t *testing.T) {
 		"in": 30 * quantity.Inch, "inches": 30 * quantity.Inch, "cm": 30 * cm, "mm": 30 * quantity.Millimetre,
 	} {
 		j := sound(t, "-- journal.yaml --\nunit: "+unit+"\n-- notes/2026-03-01.md --\n---\nmeasured: {bust: 30}\n---\n")
-		if got := j.Notes[0].Measured[0].Value.Length; got != want {
+		if got := j.Notes()[0].Measured[0].Value.Length; got != want {
 			t.Errorf("30 in a journal kept in %s is %d nm", unit, got)
 		}
 	}

@@ -13,7 +13,7 @@ func TestTitled(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	note := j.Notes[0]
+	note := j.Notes()[0]
 	for got, want := range map[string]string{
 		j.Titled(note.Text.Opening):         "See Jacket draft.",
 		j.Titled(note.Text.Remarks[0].Text): "trust the draft less, see there and Jacket draft.",
