@@ -1,7 +1,6 @@
 package across
 
 import (
-	"cmp"
 	"slices"
 	"strings"
 
@@ -16,13 +15,7 @@ import (
 // whomever, and what to change on it for a wearer. The wearer may be nil, for whom
 // nothing can be told.
 func Pattern(j *journal.Journal, p *journal.Pattern, wearer *journal.Person, day edtf.Day) Sheet {
-	var builds []*journal.Build
-	for _, b := range j.Builds() {
-		if slices.ContainsFunc(b.Pattern, func(ref journal.Ref) bool { return j.Pattern(ref) == p }) {
-			builds = append(builds, b)
-		}
-	}
-	slices.SortFunc(builds, func(a, b *journal.Build) int { return cmp.Compare(a.ID, b.ID) })
+	builds := j.BuildsFrom(p)
 	w := begin(j, builds, wearer, day)
 	w.Pattern = p.ID
 	marks, undated := paper(p, builds, day)
@@ -51,10 +44,8 @@ func Pattern(j *journal.Journal, p *journal.Pattern, wearer *journal.Person, day
 // is of a pattern is left out, for they may have had several.
 func Garment(j *journal.Journal, kind string, wearer *journal.Person, day edtf.Day) Sheet {
 	var builds []*journal.Build
-	for _, b := range j.Builds() {
-		if wearer != nil && strings.EqualFold(b.Garment, kind) && j.Person(b.For) == wearer {
-			builds = append(builds, b)
-		}
+	if wearer != nil {
+		builds = slices.DeleteFunc(j.BuildsFor(wearer), func(b *journal.Build) bool { return !strings.EqualFold(b.Garment, kind) })
 	}
 	w := begin(j, builds, wearer, day)
 	w.Kind = kind

@@ -2,6 +2,7 @@ package agenda
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 
 	"hussif/build/effort"
@@ -49,10 +50,9 @@ func For(j *journal.Journal, o *journal.Occasion, book effort.Book) Outing {
 	}
 	worn, meant := clothes(j, o)
 	byWearer := make(map[*journal.Person][]*journal.Build)
-	for _, b := range j.Builds() {
-		if worn[b] || meant[b] {
-			byWearer[j.Person(b.For)] = append(byWearer[j.Person(b.For)], b)
-		}
+	maps.Copy(meant, worn)
+	for _, b := range slices.SortedFunc(maps.Keys(meant), func(a, b *journal.Build) int { return cmp.Compare(a.ID, b.ID) }) {
+		byWearer[j.Person(b.For)] = append(byWearer[j.Person(b.For)], b)
 	}
 	for _, p := range append(slices.Clip(j.People()), nil) {
 		builds := byWearer[p]

@@ -38,6 +38,9 @@ func (r *run) makeOne(ctx context.Context, f File, s *spool) (made, error) {
 		}
 		return m, nil
 	}
+	if f.Made != nil {
+		f.Made(s.sum())
+	}
 	if info == nil || info.Size() != s.size || r.sumOf(f.Path, s.copying[:]) != s.sum() {
 		if info, err = r.put(f.Path, s); err != nil {
 			return made{}, fmt.Errorf("write %s: %w", f.Path, err)

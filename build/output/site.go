@@ -1,7 +1,6 @@
 package output
 
 import (
-	"errors"
 	"fmt"
 	"io"
 
@@ -31,9 +30,14 @@ type File struct {
 	// nobody who edits the site changes what it was made from.
 	From string
 
-	// Sum is what the file at From must hold, or zero if that is not known.
-	// Knowing it saves reading a file that has been copied before.
+	// Sum is what the file at From must hold, or what Content is known to write;
+	// zero if that is not known. Knowing it saves reading or making a file that has
+	// been written before.
 	Sum keep.Sum
+
+	// Made, where it is set, is told what Content wrote. It is called from any
+	// goroutine.
+	Made func(keep.Sum)
 }
 
 // A Report counts the files of a site by what became of them.
@@ -67,9 +71,6 @@ func (f File) validate() error {
 	}
 	if (f.Content == nil) == (f.From == "") {
 		return fmt.Errorf("%s needs either a content or a file to copy", f.Path)
-	}
-	if f.From == "" && f.Sum != (keep.Sum{}) {
-		return errors.New(f.Path + " has a sum but no file to copy")
 	}
 	return nil
 }

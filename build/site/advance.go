@@ -1,8 +1,6 @@
 package site
 
 import (
-	"sync"
-
 	"hussif/build/across"
 	"hussif/content/journal"
 	"hussif/theme"
@@ -93,34 +91,11 @@ func (d desk) restsOn(r across.Row) []theme.Link {
 	return links
 }
 
-// A cutFor is a pattern and a wearer it was cut for.
-type cutFor struct {
-	pattern *journal.Pattern
-	wearer  *journal.Person // nil where nobody is named
-}
-
-// lessonsOfPatterns prepares, for each pattern and wearer that a build goes with,
-// what its builds teach. Several pages ask; it is worked out when the first does.
-func lessonsOfPatterns(in Input) map[cutFor]func() across.Sheet {
-	sheets := make(map[cutFor]func() across.Sheet)
-	for _, b := range in.Journal.Builds() {
-		for _, ref := range b.Pattern {
-			key := cutFor{in.Journal.Pattern(ref), in.Journal.Person(b.For)}
-			if key.pattern != nil && sheets[key] == nil {
-				sheets[key] = sync.OnceValue(func() across.Sheet {
-					return across.Pattern(in.Journal, key.pattern, key.wearer, in.Today)
-				})
-			}
-		}
-	}
-	return sheets
-}
-
 // patternAdvances shows what to change on a pattern for each wearer it was cut for.
 func (d desk) patternAdvances(p *journal.Pattern, builds []*journal.Build) []theme.Advance {
 	var out []theme.Advance
 	for _, wearer := range wearersOf(d.Journal, builds) {
-		if a := d.advance("For "+wearer.Title, d.taught[cutFor{p, wearer}]()); a != nil {
+		if a := d.advance("For "+wearer.Title, d.taughtBy(p, wearer)); a != nil {
 			out = append(out, *a)
 		}
 	}

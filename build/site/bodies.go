@@ -48,6 +48,7 @@ func printed(r journal.Record, tree ast.Node) theme.Body {
 // body prints a record's text.
 func (d desk) body(r journal.Record) template.HTML {
 	page := r.Head()
+	d.trace.Ask(journal.Text, string(page.ID))
 	if page.Text.Body.Start == page.Text.Body.End {
 		return ""
 	}

@@ -1,105 +1,182 @@
 package site
 
 import (
-	"runtime"
-	"sync"
-	"sync/atomic"
-
-	"hussif/build/across"
 	"hussif/build/address"
 	"hussif/build/agenda"
 	"hussif/build/decision"
 	"hussif/build/effort"
 	"hussif/build/evidence"
-	"hussif/build/fit"
 	"hussif/build/lesson"
-	"hussif/build/room"
+	"hussif/build/photo"
 	"hussif/build/stock"
-	"hussif/build/wayin"
 	"hussif/content/journal"
 )
 
-// A book is a site in the making. It is filled by newBook and read by workers.
+// A book is a journal with what follows from it, as one page reads it. All that the
+// page reads is written down in its trace: the journal does so itself, the facts in
+// the methods of the book, which are the only way to them.
 type book struct {
 	Input
-	paths   map[journal.ID]string // of records
-	lessons lesson.List
-	moved   map[*journal.Material][]movement // oldest first
-	madeFor map[*journal.Person][]*journal.Build
-	taught  map[cutFor]func() across.Sheet
-	fits    map[*journal.Build]buildFit
-	panels  map[*journal.Build][]cutPanel // of the best plan for what is short
+	facts *facts
+	trace *journal.Trace // or nil
+}
 
+// facts are what follows from a journal, shared by all pages.
+type facts struct {
+	paths    map[journal.ID]string // of records
+	lessons  lesson.List
 	settled  decision.List
 	evidence *evidence.Book
 	stash    stock.Stash
 	work     effort.Book
 	agenda   agenda.Agenda
+	kept     *kept
 }
 
-// buildFit is how a build fits its wearer on the days that matter.
-type buildFit struct {
-	now    fit.Table
-	plan   *room.Plan // what can be done about what is short now; nil where nothing is
-	then   *fit.Table // when it was first finished, where that is known
-	ledger fit.Book
+// newBook works out what follows from a journal. What was kept from the one before
+// is used where it still holds.
+func newBook(in Input, k *kept) *book {
+	j := in.Journal
+	f := &facts{
+		paths: make(map[journal.ID]string, len(j.Records())), lessons: lesson.Gather(j), settled: decision.Gather(j),
+		evidence: evidence.Gather(j), stash: stock.Gather(j), work: effort.Gather(j, in.Today), kept: k,
+	}
+	for _, r := range j.Records() {
+		f.paths[r.Head().ID] = address.Of(r.Head().ID)
+	}
+	f.agenda = agenda.Of(j, f.stash, f.work)
+	return &book{Input: in, facts: f}
 }
 
-func newBook(in Input) *book {
-	fits := fitAll(in)
-	b := &book{
-		Input: in, paths: make(map[journal.ID]string, len(in.Journal.Records())), lessons: lesson.Gather(in.Journal),
-		moved: movedBy(in.Journal), madeFor: madeForAll(in.Journal), taught: lessonsOfPatterns(in),
-	}
-	for _, r := range in.Journal.Records() {
-		b.paths[r.Head().ID] = address.Of(r.Head().ID)
-	}
-	b.settled, b.evidence = decision.Gather(in.Journal), evidence.Gather(in.Journal)
-	b.stash, b.work = stock.Gather(in.Journal), effort.Gather(in.Journal, in.Today)
-	b.agenda = agenda.Of(in.Journal, b.stash, b.work)
-	b.fits = fits()
-	b.panels = make(map[*journal.Build][]cutPanel)
-	for build, f := range b.fits {
-		if f.plan != nil && len(f.plan.Options) > 0 {
-			b.panels[build] = b.cutPanels(build, f.plan.Options[0])
+// traced returns the book as a page reads it whose reading is written down in t.
+func (b *book) traced(t *journal.Trace) *book {
+	out := *b
+	out.Journal, out.trace = b.Journal.Traced(t), t
+	return &out
+}
+
+// The aspects of what follows from a journal.
+const (
+	askLessons   journal.Aspect = "lessons"   // of one record, with what became of them
+	askOpen      journal.Aspect = "open"      // lessons for one build
+	askDecisions journal.Aspect = "decisions" // of one record
+	askClaims    journal.Aspect = "claims"    // of one build
+	askFeature   journal.Aspect = "feature"   // by name
+	askStock     journal.Aspect = "stock"     // of one material
+	askWork      journal.Aspect = "work"      // on one build
+	askDressed   journal.Aspect = "dressed"   // whether anything is made for a person
+	askPicture   journal.Aspect = "picture"   // its scaled copies
+	askRates     journal.Aspect = "rates"     // of opening and sewing
+	askFound     journal.Aspect = "found"     // what check found
+	askTasks     journal.Aspect = "tasks"     // all that is to do
+
+	// Of all records together.
+	askAllLessons   journal.Aspect = "all lessons"
+	askAllDecisions journal.Aspect = "all decisions"
+	askAllEvidence  journal.Aspect = "all evidence"
+	askAllStock     journal.Aspect = "all stock"
+)
+
+func (b *book) lessonsFrom(id journal.ID) []lesson.Lesson {
+	b.trace.Ask(askLessons, string(id))
+	return b.facts.lessons.From(id)
+}
+
+func (b *book) lessonsFor(id journal.ID) []lesson.Lesson {
+	b.trace.Ask(askLessons, string(id))
+	return b.facts.lessons.For(id)
+}
+
+// open counts the next-time notes about a record that are not answered for it.
+func (b *book) open(id journal.ID) int {
+	n := 0
+	for _, l := range b.lessonsFor(id) {
+		if b.facts.lessons.StateFor(l, id) == lesson.Open {
+			n++
 		}
 	}
-	return b
+	return n
 }
 
-// fitAll begins to work out how all builds fit, on as many workers as there are
-// processors. The function it returns waits for them.
-func fitAll(in Input) func() map[*journal.Build]buildFit {
-	builds := in.Journal.Builds()
-	list := make([]buildFit, len(builds))
-	rates := wayin.RatesOf(in.Journal)
-	var group sync.WaitGroup
-	var next atomic.Int64
-	for range runtime.GOMAXPROCS(0) {
-		group.Go(func() {
-			for i := next.Add(1) - 1; i < int64(len(builds)); i = next.Add(1) - 1 {
-				list[i] = fitOf(in, builds[i], rates)
-			}
-		})
-	}
-	return func() map[*journal.Build]buildFit {
-		group.Wait()
-		fits := make(map[*journal.Build]buildFit, len(builds))
-		for i, build := range builds {
-			fits[build] = list[i]
+func (b *book) openFor(build *journal.Build) []lesson.Lesson {
+	b.trace.Ask(askOpen, string(build.ID))
+	return b.facts.lessons.OpenFor(build)
+}
+
+func (b *book) allLessons() lesson.List {
+	b.trace.Ask(askAllLessons, "")
+	return b.facts.lessons
+}
+
+func (b *book) decisionsFor(id journal.ID) []decision.Decision {
+	b.trace.Ask(askDecisions, string(id))
+	return b.facts.settled.For(id)
+}
+
+func (b *book) allDecisions() decision.List {
+	b.trace.Ask(askAllDecisions, "")
+	return b.facts.settled
+}
+
+func (b *book) claims(build *journal.Build) []evidence.Claim {
+	b.trace.Ask(askClaims, string(build.ID))
+	return b.facts.evidence.Claims(build)
+}
+
+func (b *book) featureNamed(name string) (evidence.Feature, bool) {
+	b.trace.Ask(askFeature, name)
+	return b.facts.evidence.For(name)
+}
+
+func (b *book) allEvidence() *evidence.Book {
+	b.trace.Ask(askAllEvidence, "")
+	return b.facts.evidence
+}
+
+func (b *book) stockOf(m journal.ID) stock.Sheet {
+	b.trace.Ask(askStock, string(m))
+	sheet, _ := b.facts.stash.Of(m)
+	return sheet
+}
+
+func (b *book) allStock() []stock.Sheet {
+	b.trace.Ask(askAllStock, "")
+	return b.facts.stash.All()
+}
+
+func (b *book) workOn(build journal.ID) effort.Work {
+	b.trace.Ask(askWork, string(build))
+	return b.facts.work.Of(build)
+}
+
+// outing returns who wears what at an occasion.
+func (b *book) outing(o *journal.Occasion) agenda.Outing {
+	out := agenda.For(b.Journal, o, b.facts.work)
+	for _, w := range out.Wearers {
+		for _, g := range w.Garments {
+			b.trace.Ask(askWork, string(g.Build))
 		}
-		return fits
 	}
+	return out
 }
 
-func fitOf(in Input, build *journal.Build, rates wayin.Rates) buildFit {
-	f := buildFit{now: fit.Of(in.Journal, build, in.Today), ledger: fit.Ledger(in.Journal, build)}
-	if plan := room.For(in.Journal, build, f.now, rates); len(plan.Needs) > 0 {
-		f.plan = &plan
-	}
-	if day, ok := fit.FirstFinish(build); ok {
-		then := fit.Of(in.Journal, build, day)
-		f.then = &then
-	}
-	return f
+func (b *book) tasks() []agenda.Task {
+	b.trace.Ask(askTasks, "")
+	return b.facts.agenda.Tasks
+}
+
+// dressed reports whether anything is made for a person.
+func (b *book) dressed(p *journal.Person) bool {
+	b.trace.Ask(askDressed, string(p.ID))
+	return len(b.Input.Journal.Traced(nil).BuildsFor(p)) > 0
+}
+
+// picturesOf returns the scaled copies of a picture.
+func (b *book) picturesOf(path string) []photo.Picture {
+	b.trace.Ask(askPicture, path)
+	return b.Pictures[path]
+}
+
+func (b *book) madeFor(p *journal.Person) []*journal.Build {
+	return newestFirst(b.Journal.BuildsFor(p))
 }

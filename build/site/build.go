@@ -2,11 +2,12 @@ package site
 
 import (
 	"cmp"
-	"hussif/build/address"
+	"maps"
 	"slices"
 	"strings"
 	"time"
 
+	"hussif/build/address"
 	"hussif/build/fit"
 	"hussif/content/journal"
 	"hussif/content/quantity"
@@ -15,7 +16,7 @@ import (
 
 func (b *book) build(r *journal.Build) any {
 	d := b.at(address.Of(r.ID))
-	fits := b.fits[r]
+	fits := b.fit(r)
 	view := theme.Build{
 		Frame:     b.frame(d.path, r.Title, cmp.Or(r.Garment, "Build"), "builds", d.shelfLink(journal.KindBuild)),
 		Photo:     d.opener(r),
@@ -33,9 +34,9 @@ func (b *book) build(r *journal.Build) any {
 		Closures:  d.closures(r),
 		Pieces:    d.pieces(r.Pieces),
 		Needs:     d.needs(r.Needs),
-		Next:      append(d.ownNext(r), d.next(notOwn(d.lessons.For(r.ID), r))...),
+		Next:      append(d.ownNext(r), d.next(notOwn(d.lessonsFor(r.ID), r))...),
 		Features:  d.features(r),
-		Decisions: d.decisionList(d.settled.For(r.ID)),
+		Decisions: d.decisionList(d.decisionsFor(r.ID)),
 		Carried:   d.carried(r.Carries, r.SetAside),
 		Log:       d.entries(r.Notes, false),
 		Hours:     hours(hoursOf(r)),
@@ -175,7 +176,11 @@ func (d desk) kin(r *journal.Build) []*journal.Build {
 			}
 		}
 	}
-	return slices.DeleteFunc(slices.Clone(d.Journal.Builds()), func(b *journal.Build) bool { return !related[b.ID] })
+	var kin []*journal.Build
+	for _, id := range slices.Sorted(maps.Keys(related)) {
+		kin = append(kin, d.Journal.Build(journal.Ref{To: string(id)}))
+	}
+	return kin
 }
 
 func (d desk) shelfLink(k journal.Kind) theme.Link {

@@ -46,17 +46,6 @@ func (d desk) card(r journal.Record) theme.Card {
 	return c
 }
 
-// open counts the next-time notes about a record that are not answered for it.
-func (b *book) open(id journal.ID) int {
-	n := 0
-	for _, l := range b.lessons.For(id) {
-		if b.lessons.StateFor(l, id) == lesson.Open {
-			n++
-		}
-	}
-	return n
-}
-
 func (d desk) cards(records []journal.Record) []theme.Card {
 	var cards []theme.Card
 	for _, r := range records {
@@ -147,7 +136,7 @@ func (d desk) carried(refs []journal.Ref, aside []journal.SetAside) []theme.Next
 			return
 		}
 		anchor, _ := journal.Anchor(r, ref.Anchor)
-		for _, l := range d.lessons.From(r.Head().ID) {
+		for _, l := range d.lessonsFrom(r.Head().ID) {
 			if l.Anchor == anchor {
 				out = append(out, d.next([]lesson.Lesson{l})...)
 			}
@@ -166,7 +155,7 @@ func (d desk) carried(refs []journal.Ref, aside []journal.SetAside) []theme.Next
 // parts of its page. Those in its text stand there.
 func (d desk) ownNext(r journal.Record) []theme.Next {
 	var own []lesson.Lesson
-	for _, l := range d.lessons.From(r.Head().ID) {
+	for _, l := range d.lessonsFrom(r.Head().ID) {
 		if slices.Contains(frontAnchors(r), l.Anchor) {
 			own = append(own, l)
 		}

@@ -47,7 +47,7 @@ func (d desk) ownDecisions(n *journal.Note) []theme.Decision {
 		written[c.Anchor] = true
 	}
 	var out []theme.Decision
-	for _, c := range d.settled.For(n.ID) {
+	for _, c := range d.decisionsFor(n.ID) {
 		if c.From == n.ID && written[c.Anchor] {
 			out = append(out, d.decision(c, true))
 		}
@@ -64,7 +64,7 @@ func (d desk) turnedOut(n *journal.Note) []theme.Decision {
 			continue
 		}
 		anchor, _ := journal.Anchor(r, t.Decision.Anchor)
-		for _, c := range d.settled.For(r.Head().ID) {
+		for _, c := range d.decisionsFor(r.Head().ID) {
 			if c.From == r.Head().ID && c.Anchor == anchor {
 				shown := d.decision(c, false)
 				shown.Outcome = &theme.Outcome{Mark: string(t.How), Words: string(t.How), Because: t.Because}
@@ -80,7 +80,7 @@ func (b *book) decisionsPage() any {
 	view := theme.Decisions{
 		Frame: b.frame(d.path, "Decisions", "", "decisions"),
 	}
-	if len(b.settled.All) == 0 {
+	if len(b.allDecisions().All) == 0 {
 		view.Empty = "Nothing yet. Begin a paragraph of a note with \"Decided:\" and it is gathered here."
 	}
 	add := func(title, anchor string, groups []decision.Group) {
@@ -97,8 +97,8 @@ func (b *book) decisionsPage() any {
 		}
 		view.Sections = append(view.Sections, section)
 	}
-	add("By outcome", "by-outcome", b.settled.ByOutcome())
-	add("By garment", "by-garment", b.settled.ByGarment())
-	add("By technique", "by-technique", b.settled.ByTechnique())
+	add("By outcome", "by-outcome", b.allDecisions().ByOutcome())
+	add("By garment", "by-garment", b.allDecisions().ByGarment())
+	add("By technique", "by-technique", b.allDecisions().ByTechnique())
 	return view
 }

@@ -18,7 +18,7 @@ import (
 // names have none.
 func (d desk) feature(name string) theme.Link {
 	l := theme.Link{Text: name}
-	if _, ok := d.evidence.For(name); ok {
+	if _, ok := d.featureNamed(name); ok {
 		l.Href = d.root + address.Feature(name)
 	}
 	return l
@@ -65,7 +65,7 @@ func claimMark(v evidence.Verdict) string {
 // features shows the features of a build with what they rest on.
 func (d desk) features(b *journal.Build) []theme.Feature {
 	var out []theme.Feature
-	for _, c := range d.evidence.Claims(b) {
+	for _, c := range d.claims(b) {
 		shown := d.claim(c, b)
 		out = append(out, theme.Feature{
 			What: shown.Feature.Text, Href: shown.Feature.Href, Mark: shown.Mark, Words: shown.Words,
@@ -93,10 +93,10 @@ func (b *book) evidencePage() any {
 	view := theme.Evidence{
 		Frame: b.frame(d.path, "Evidence", "", "evidence"), Rests: b.evidenceRests(),
 	}
-	if len(b.evidence.Features) == 0 {
+	if len(b.allEvidence().Features) == 0 {
 		view.Empty = "Nothing yet. Add `shows: [...]` to a reference, with the details that it shows."
 	}
-	for _, f := range b.evidence.Features {
+	for _, f := range b.allEvidence().Features {
 		line := theme.FeatureLine{Feature: d.feature(f.Name), Shows: len(f.Shown), Lacks: len(f.Lacked)}
 		if span := f.Attested(); !span.IsZero() {
 			line.Span = evidence.Years(span)
@@ -106,7 +106,7 @@ func (b *book) evidencePage() any {
 		}
 		view.Features = append(view.Features, line)
 	}
-	for _, r := range b.evidence.Undated() {
+	for _, r := range b.allEvidence().Undated() {
 		view.Undated = append(view.Undated, d.to(r))
 	}
 	var all []draw.Thing
@@ -147,7 +147,8 @@ func scaleWords(things []draw.Thing) string {
 }
 
 // featurePage is what the references say of one feature.
-func (b *book) featurePage(f evidence.Feature) any {
+func (b *book) featurePage(name string) any {
+	f, _ := b.featureNamed(name)
 	d := b.at(address.Feature(f.Name))
 	view := theme.FeaturePage{
 		Frame: b.frame(d.path, sentence(f.Name), "Feature", "evidence", theme.Link{Href: d.root + address.Evidence, Text: "Evidence"}),
@@ -167,8 +168,8 @@ func (b *book) featurePage(f evidence.Feature) any {
 	add(f.Disputed, "said both to show and to lack it")
 	view.Table = columns([]string{"Reference", "Date", "Here"}, []bool{false, false, false}, rows)
 	for _, build := range f.Claimed {
-		for _, c := range b.evidence.Claims(build) {
-			if named, ok := b.evidence.For(c.What.Text); ok && named.Name == f.Name {
+		for _, c := range b.claims(build) {
+			if named, ok := b.featureNamed(c.What.Text); ok && named.Name == f.Name {
 				view.Claims = append(view.Claims, d.claim(c, build))
 			}
 		}
@@ -202,8 +203,8 @@ func (b *book) documentation(r *journal.Build) any {
 	view := theme.Documentation{
 		Frame: b.frame(d.path, r.Title, "Documentation", "builds", d.shelfLink(journal.KindBuild), d.to(r)),
 		Of:    d.to(r), Photo: d.face(r), About: d.body(r),
-		Made:     d.decisionList(b.settled.For(r.ID)),
-		NextTime: d.next(b.lessons.For(r.ID)),
+		Made:     d.decisionList(b.decisionsFor(r.ID)),
+		NextTime: d.next(b.lessonsFor(r.ID)),
 	}
 	var s sheet
 	s.link("For", d.refOrNone(r.For))
@@ -217,7 +218,7 @@ func (b *book) documentation(r *journal.Build) any {
 			sources[found.(*journal.Reference)] = true
 		}
 	}
-	for _, c := range b.evidence.Claims(r) {
+	for _, c := range b.claims(r) {
 		claim := d.claim(c, r)
 		claim.Build = theme.Link{} // the page is about it
 		view.Claims = append(view.Claims, claim)
@@ -225,7 +226,7 @@ func (b *book) documentation(r *journal.Build) any {
 			cite(rest.Ref)
 		}
 	}
-	for _, c := range b.settled.For(r.ID) {
+	for _, c := range b.decisionsFor(r.ID) {
 		for _, ref := range c.RestsOn {
 			cite(ref)
 		}
@@ -272,7 +273,7 @@ func (d desk) methods(r *journal.Build) []theme.Link {
 
 // short fills the short form that challenges among makers ask for.
 func (d desk) short(r *journal.Build) []theme.Fact {
-	work := d.work.Of(r.ID)
+	work := d.workOn(r.ID)
 	var s sheet
 	titles := func(links []theme.Link) string {
 		var out []string
@@ -290,7 +291,7 @@ func (d desk) short(r *journal.Build) []theme.Fact {
 	s.say("Pattern", titles(d.refs(r.Pattern, journal.KindPattern)))
 	s.say("Year", r.Era.String())
 	var accurate []string
-	for _, c := range d.evidence.Claims(r) {
+	for _, c := range d.claims(r) {
 		accurate = append(accurate, c.What.Text+": "+string(c.Verdict))
 	}
 	s.say("How accurate", strings.Join(accurate, "; "))

@@ -301,7 +301,7 @@ func (d desk) fitGridRow(t fit.Table, points []measure.Point) theme.FitGridRow {
 func (b *book) now(builds []*journal.Build) []fit.Table {
 	var tables []fit.Table
 	for _, build := range builds {
-		tables = append(tables, b.fits[build].now)
+		tables = append(tables, b.fit(build).now)
 	}
 	return tables
 }
@@ -309,7 +309,7 @@ func (b *book) now(builds []*journal.Build) []fit.Table {
 func (b *book) then(builds []*journal.Build) []fit.Table {
 	var tables []fit.Table
 	for _, build := range builds {
-		if t := b.fits[build].then; t != nil {
+		if t := b.fit(build).then; t != nil {
 			tables = append(tables, *t)
 		}
 	}
@@ -320,7 +320,7 @@ func (b *book) then(builds []*journal.Build) []fit.Table {
 // where there is none at all.
 func (b *book) gravest(build *journal.Build) *theme.Verdict {
 	var worst *fit.Row
-	t := b.fits[build].now
+	t := b.fit(build).now
 	for i := range t.Rows {
 		r := &t.Rows[i]
 		if r.Verdict.Judged() && (worst == nil || gravity(*r) > gravity(*worst)) {

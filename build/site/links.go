@@ -30,7 +30,7 @@ func (d desk) to(r journal.Record) theme.Link {
 }
 
 func (d desk) href(r journal.Record, anchor string) string {
-	root, target := d.root, d.paths[r.Head().ID]
+	root, target := d.root, d.facts.paths[r.Head().ID]
 	if target == d.path {
 		root, target = "", ""
 	}
@@ -116,12 +116,12 @@ func (l linker) Tie(link prose.Link) (href, text string, ok bool) {
 // Answer implements [theme.Linker].
 func (l linker) Answer(anchor string) (words string, link theme.Link) {
 	id := l.record.Head().ID
-	for _, lesson := range l.lessons.From(id) {
+	for _, lesson := range l.lessonsFrom(id) {
 		if lesson.Anchor == anchor {
 			return l.answered(lesson)
 		}
 	}
-	for _, c := range l.settled.For(id) {
+	for _, c := range l.decisionsFor(id) {
 		if o, ok := c.Outcome(); ok && c.From == id && c.Anchor == anchor {
 			if from, ok := l.Journal.Find(string(o.From)); ok {
 				return string(o.How) + ", says", l.to(from)
@@ -147,7 +147,7 @@ func picturePath(p photo.Picture) string { return "pictures/" + p.Name }
 
 // photo returns a picture with its scaled copies, or nil where there are none.
 func (d desk) photo(p journal.Picture) *theme.Photo {
-	copies := d.Pictures[p.Path]
+	copies := d.picturesOf(p.Path)
 	if len(copies) == 0 {
 		return nil
 	}

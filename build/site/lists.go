@@ -3,7 +3,6 @@ package site
 import (
 	"cmp"
 	"fmt"
-	"hussif/build/address"
 	"maps"
 	"slices"
 	"strings"
@@ -11,6 +10,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"hussif/build/address"
 	"hussif/build/lesson"
 	"hussif/content/edtf"
 	"hussif/content/journal"
@@ -130,10 +130,10 @@ func (d desk) years() []theme.CardGroup {
 }
 
 // notesOf is the page of one year's notes, by month.
-func (b *book) notesOf(year string, notes []*journal.Note) any {
+func (b *book) notesOf(year string) any {
 	d := b.at(address.Year(year))
 	view := theme.List{Frame: b.frame(d.path, "Notes of "+year, "", "notes", d.shelfLink(journal.KindNote))}
-	view.Groups = d.grouped(newestNotes(notes), func(r journal.Record) string {
+	view.Groups = d.grouped(newestNotes(b.notesByYear()[year]), func(r journal.Record) string {
 		_, month, _ := r.(*journal.Note).Date.Date()
 		return time.Month(month).String()
 	})
@@ -191,7 +191,7 @@ func (b *book) start() any {
 	view.Next = d.nextOccasion()
 	notes := b.Journal.Notes()
 	view.Newest = d.entries(notes[max(0, len(notes)-newest):], true)
-	all := b.lessons.All
+	all := b.allLessons().All
 	view.NextTime = d.next(all[:min(newest, len(all))])
 	for _, s := range shelves {
 		if n := b.countOf(s.Kind); n > 0 {
@@ -259,15 +259,15 @@ func (b *book) nextTime() any {
 		}
 		section := theme.NextSection{Title: title, Anchor: address.Slug(title)}
 		for _, g := range groups {
-			section.Groups = append(section.Groups, d.nextGroup(g, len(b.lessons.All) > manyLessons))
+			section.Groups = append(section.Groups, d.nextGroup(g, len(b.allLessons().All) > manyLessons))
 		}
 		view.Sections = append(view.Sections, section)
 	}
-	add("By pattern", b.lessons.ByPattern())
-	add("By technique", b.lessons.ByTechnique())
-	add("By garment", b.lessons.ByGarment())
-	add("By person", b.lessons.ByPerson())
-	add("By material", b.lessons.ByMaterial())
+	add("By pattern", b.allLessons().ByPattern())
+	add("By technique", b.allLessons().ByTechnique())
+	add("By garment", b.allLessons().ByGarment())
+	add("By person", b.allLessons().ByPerson())
+	add("By material", b.allLessons().ByMaterial())
 	return view
 }
 
@@ -320,6 +320,7 @@ func (b *book) found() any {
 	for _, r := range b.Journal.Records() {
 		pages[r.Head().File] = r
 	}
+	b.trace.Ask(askFound, "")
 	for _, f := range b.Findings {
 		shown := theme.Finding{Level: f.Level.String(), Place: "the journal", Text: f.Text, Rule: f.Rule, Advice: f.Advice()}
 		if !f.Span.IsZero() {

@@ -28,6 +28,7 @@ type Order struct {
 	Out      string      // the site's folder
 	Recipe   keep.Recipe // stands for all of the above but Out, for another run to know
 	Photos   *photo.Darkroom
+	Workshop *Workshop // nil for one that is used once
 }
 
 // A Made says what came of an order.
@@ -48,17 +49,15 @@ func Make(ctx context.Context, o Order) (Made, []source.Finding, error) {
 	if len(faults) > 0 {
 		return made, source.Sort(faults), nil
 	}
-	pages, beside := Plan(Input{Journal: o.Journal, Findings: o.Findings, Bodies: o.Bodies, Pictures: pictures, Today: o.Today})
-	look, err := theme.New()
-	if err != nil {
-		return made, nil, err
+	if o.Workshop == nil {
+		if o.Workshop, err = NewWorkshop(); err != nil {
+			return made, nil, err
+		}
 	}
-	files := append(assets(), beside...)
-	for _, p := range pages {
-		files = append(files, output.File{Path: p.Path, Content: func(w io.Writer) error { return look.Render(w, p.View()) }})
-	}
+	o.Workshop.Show(Input{Journal: o.Journal, Findings: o.Findings, Bodies: o.Bodies, Pictures: pictures, Today: o.Today})
+	files := append(assets(), o.Workshop.Files()...)
+	made.Pages = o.Workshop.Pages()
 	files = append(files, copies(pictures)...)
-	made.Pages = len(pages)
 	made.Report, err = output.Write(ctx, o.Out, output.Site{Recipe: o.Recipe, Files: files})
 	if err != nil {
 		return made, nil, fmt.Errorf("writing the site: %w", err)

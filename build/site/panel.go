@@ -150,8 +150,7 @@ func (b *book) leftOvers(build *journal.Build) []laid {
 		if !materials[m] {
 			continue
 		}
-		sheet, _ := b.stash.Of(m.ID)
-		for _, piece := range sheet.Left() {
+		for _, piece := range b.stockOf(m.ID).Left() {
 			for range piece.Left() {
 				out = append(out, laid{piece: piece, material: m})
 			}
@@ -203,7 +202,7 @@ func grainWords(g panel.Grain) string {
 // panelViews shows the panels of a build's best plan.
 func (d desk) panelViews(b *journal.Build) []theme.Panel {
 	var out []theme.Panel
-	for _, c := range d.panels[b] {
+	for _, c := range d.panelsOf(b) {
 		out = append(out, d.panel(b, c))
 	}
 	return out

@@ -13,7 +13,7 @@ import (
 
 func (b *book) person(r *journal.Person) any {
 	d := b.at(address.Of(r.ID))
-	builds := b.madeFor[r]
+	builds := b.madeFor(r)
 	view := theme.Person{
 		Frame: b.frame(d.path, r.Title, "Wearer", "people", d.shelfLink(journal.KindPerson)),
 		Photo: d.opener(r),
@@ -28,7 +28,7 @@ func (b *book) person(r *journal.Person) any {
 		Fit:       d.fitGrid("Fit today", b.now(builds), "Against the newest body measures over what each is worn with, as of "+day(b.Today)+"."),
 		FitThen:   d.fitGrid("Fit when first finished", b.then(builds)),
 		Builds:    d.cards(records(builds)),
-		Next:      append(d.ownNext(r), d.next(notOwn(b.lessons.For(r.ID), r))...),
+		Next:      append(d.ownNext(r), d.next(notOwn(b.lessonsFor(r.ID), r))...),
 		Backlinks: d.backlinks(r),
 		Tags:      d.tagLinks(r.Tags),
 	}
@@ -43,20 +43,6 @@ func (b *book) person(r *journal.Person) any {
 		}
 	}
 	return view
-}
-
-// madeForAll returns each person's builds, those worked on most lately first.
-func madeForAll(j *journal.Journal) map[*journal.Person][]*journal.Build {
-	made := make(map[*journal.Person][]*journal.Build)
-	for _, build := range j.Builds() {
-		if p := j.Person(build.For); p != nil {
-			made[p] = append(made[p], build)
-		}
-	}
-	for _, builds := range made {
-		newestFirst(builds)
-	}
-	return made
 }
 
 func newestFirst(builds []*journal.Build) []*journal.Build {

@@ -2,12 +2,10 @@ package site
 
 import (
 	"cmp"
-	"hussif/build/address"
-	"io"
 	"slices"
 	"time"
 
-	"hussif/build/output"
+	"hussif/build/address"
 	"hussif/build/photo"
 	"hussif/content/edtf"
 	"hussif/content/journal"
@@ -24,82 +22,75 @@ type Input struct {
 	Today    edtf.Day
 }
 
-// A Page is a page before it is printed.
-type Page struct {
-	Path string
-	View func() any // one of the views of package theme
+// A page is a page of a site before it is made, or another text that is made from
+// the journal.
+type page struct {
+	path string
+	view func(*book) any             // one of the views of package theme
+	text func(*book) ([]byte, error) // of what is no HTML; then there is no view
 }
 
-// Plan works out the pages of a site in the order of their paths. Check has seen
-// to it that no two records make one page.
-//
-// The files beside them are a calendar and a feed.
-func Plan(in Input) (pages []Page, beside []output.File) {
-	b := newBook(in)
-	add := func(path string, view func() any) { pages = append(pages, Page{Path: path, View: view}) }
-	add(address.Start, b.start)
-	add(address.NextTime, b.nextTime)
-	add(address.Tags, b.tags)
-	add(address.Found, b.found)
-	add(address.ToDo, b.toDo)
-	add(address.Decisions, b.decisionsPage)
-	add(address.Stash, b.stashPage)
-	add(address.Evidence, b.evidencePage)
-	for _, f := range b.evidence.Features {
-		add(address.Feature(f.Name), func() any { return b.featurePage(f) })
+// pages returns the pages of a site in the order of their paths, with its calendar
+// and its feed. Check has seen to it that no two records make one page.
+func (b *book) pages() []page {
+	pages := []page{
+		{path: address.Calendar, text: (*book).calendar},
+		{path: theme.FeedPath, text: (*book).feed},
+	}
+	add := func(path string, view func(*book) any) { pages = append(pages, page{path: path, view: view}) }
+	add(address.Start, (*book).start)
+	add(address.NextTime, (*book).nextTime)
+	add(address.Tags, (*book).tags)
+	add(address.Found, (*book).found)
+	add(address.ToDo, (*book).toDo)
+	add(address.Decisions, (*book).decisionsPage)
+	add(address.Stash, (*book).stashPage)
+	add(address.Evidence, (*book).evidencePage)
+	for _, f := range b.facts.evidence.Features {
+		add(address.Feature(f.Name), func(b *book) any { return b.featurePage(f.Name) })
 	}
 	for _, s := range shelves {
-		add(s.path(), func() any { return b.list(s) })
+		add(s.path(), func(b *book) any { return b.list(s) })
 	}
-	for year, notes := range b.notesByYear() {
-		add(address.Year(year), func() any { return b.notesOf(year, notes) })
+	for year := range b.notesByYear() {
+		add(address.Year(year), func(b *book) any { return b.notesOf(year) })
 	}
-	for _, r := range in.Journal.Records() {
-		add(address.Of(r.Head().ID), func() any { return b.record(r) })
+	for _, r := range b.Journal.Records() {
+		b.addPagesOf(r, func(path string, view func(*book) any) {
+			add(path, func(b *book) any {
+				b.trace.Record(r)
+				return view(b)
+			})
+		})
 	}
-	b.addSheets(add)
-	slices.SortFunc(pages, func(a, b Page) int { return cmp.Compare(a.Path, b.Path) })
-	return pages, []output.File{
-		{Path: address.Calendar, Content: writing(b.calendar)},
-		{Path: theme.FeedPath, Content: writing(b.feed)},
-	}
+	slices.SortFunc(pages, func(a, b page) int { return cmp.Compare(a.path, b.path) })
+	return pages
 }
 
-// writing makes the content of a file of what a function returns.
-func writing(text func() ([]byte, error)) func(io.Writer) error {
-	return func(w io.Writer) error {
-		data, err := text()
-		if err != nil {
-			return err
-		}
-		_, err = w.Write(data)
-		return err
-	}
-}
-
-// addSheets adds the pages that belong to the page of a record.
-func (b *book) addSheets(add func(path string, view func() any)) {
-	for _, r := range b.Journal.Builds() {
-		add(address.Under(r.ID, address.Remake), func() any { return b.buildSheet(r) })
-		add(address.Under(r.ID, address.Documentation), func() any { return b.documentation(r) })
+// addPagesOf adds the page of a record and those that belong to it.
+func (b *book) addPagesOf(r journal.Record, add func(path string, view func(*book) any)) {
+	id := r.Head().ID
+	add(address.Of(id), func(b *book) any { return b.record(r) })
+	switch r := r.(type) {
+	case *journal.Build:
+		add(address.Under(id, address.Remake), func(b *book) any { return b.buildSheet(r) })
+		add(address.Under(id, address.Documentation), func(b *book) any { return b.documentation(r) })
 		if len(r.Seams) > 0 {
-			add(address.Under(r.ID, address.TakeDown), func() any { return b.takeDown(r) })
+			add(address.Under(id, address.TakeDown), func(b *book) any { return b.takeDown(r) })
 		}
-		for _, c := range b.panels[r] {
+		for i, c := range b.panelsOf(r) {
 			if c.fault != nil {
 				continue
 			}
 			for _, paper := range papers() {
-				add(tilesPath(r, c, paper), func() any { return b.tiles(r, c, paper) })
+				add(tilesPath(r, c, paper), func(b *book) any { return b.tiles(r, b.panelsOf(r)[i], paper) })
 			}
 		}
-	}
-	for _, r := range b.Journal.Patterns() {
-		add(address.Under(r.ID, address.Remake), func() any { return b.patternSheet(r) })
-	}
-	for _, r := range b.Journal.People() {
-		add(address.Under(r.ID, address.Remake), func() any { return b.personSheet(r) })
-		add(address.Under(r.ID, address.Wardrobe), func() any { return b.wardrobe(r) })
+	case *journal.Pattern:
+		add(address.Under(id, address.Remake), func(b *book) any { return b.patternSheet(r) })
+	case *journal.Person:
+		add(address.Under(id, address.Remake), func(b *book) any { return b.personSheet(r) })
+		add(address.Under(id, address.Wardrobe), func(b *book) any { return b.wardrobe(r) })
 	}
 }
 

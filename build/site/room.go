@@ -13,13 +13,13 @@ import (
 // room shows what there is to give where a build is short and what can be done; nil
 // where nothing is short. The way in and the panels are those of the best plan.
 func (d desk) room(b *journal.Build) *theme.Room {
-	p := d.fits[b].plan
+	p := d.fit(b).plan
 	if p == nil {
 		return nil
 	}
 	f := d.Journal.Settings.Format
 	out := &theme.Room{There: d.there(p), Rests: []string{
-		"Allowances as of " + day(d.fits[b].now.Day) + ", less what must stay by the seam, the journal or common practice",
+		"Allowances as of " + day(d.fit(b).now.Day) + ", less what must stay by the seam, the journal or common practice",
 	}}
 	for _, n := range p.Needs {
 		out.Needs = append(out.Needs, theme.Fact{Name: n.Point.String(), Value: f.Length(n.By)})

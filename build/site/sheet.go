@@ -22,14 +22,14 @@ func (b *book) sheetOf(r journal.Record) (desk, theme.Sheet) {
 	return d, theme.Sheet{
 		Frame: b.frame(d.path, page.Title, "Before a remake", s.section(), d.shelfLink(page.Kind), d.to(r)),
 		Of:    d.to(r),
-		Next:  d.next(b.lessons.For(page.ID)),
+		Next:  d.next(b.lessonsFor(page.ID)),
 	}
 }
 
 // buildSheet is all that the record knows of a build before it is made again.
 func (b *book) buildSheet(r *journal.Build) any {
 	d, view := b.sheetOf(r)
-	fits := b.fits[r]
+	fits := b.fit(r)
 	view.Photo = d.face(r)
 	view.Facts = d.buildFacts(r)
 	view.Fit = d.fitTable("Fit today", fits.now)
@@ -40,17 +40,17 @@ func (b *book) buildSheet(r *journal.Build) any {
 	view.Needs = d.needs(r.Needs)
 	view.Left = d.leftTable(r)
 	view.Hours = d.hoursOf(r)
-	open := b.lessons.OpenFor(r)
+	open := b.openFor(r)
 	if rest := len(open) - mostOpen; rest > 0 {
 		open = open[:mostOpen]
 		view.Empty = append(view.Empty, fmt.Sprintf("%d older next-time notes of its patterns and techniques are open too and stand on their pages", rest))
 	}
 	view.Next = append(d.next(open), view.Next...)
 	view.Features = d.features(r)
-	view.Decisions = d.decisionList(d.settled.For(r.ID))
+	view.Decisions = d.decisionList(d.decisionsFor(r.ID))
 	for _, ref := range r.Pattern {
 		if p := d.Journal.Pattern(ref); p != nil {
-			if a := d.advance(p.Title, d.taught[cutFor{p, d.Journal.Person(r.For)}]()); a != nil {
+			if a := d.advance(p.Title, d.taughtBy(p, d.Journal.Person(r.For))); a != nil {
 				view.Advances = append(view.Advances, *a)
 			}
 		}
@@ -98,7 +98,7 @@ func (d desk) leftTable(r *journal.Build) *theme.Table {
 
 // hoursOf shows what a build took by stage of the work, and what is still to come.
 func (d desk) hoursOf(r *journal.Build) []theme.Fact {
-	work := d.work.Of(r.ID)
+	work := d.workOn(r.ID)
 	var s sheet
 	for _, stage := range work.Stages {
 		s.say(sentence(cmp.Or(string(stage.Stage), "other work")), hours(stage.Made+stage.Since))
@@ -118,7 +118,7 @@ func (b *book) patternSheet(r *journal.Pattern) any {
 	view.Grid = d.fitGrid("Across builds", b.then(builds), "Every build cut from this pattern, on the day it was first finished.")
 	view.Advances = d.patternAdvances(r, builds)
 	view.Changes = d.patternChanges(r, builds)
-	view.Decisions = d.decisionList(d.settled.For(r.ID))
+	view.Decisions = d.decisionList(d.decisionsFor(r.ID))
 	if len(builds) == 0 {
 		view.Empty = append(view.Empty, "nothing was cut from it yet")
 	}
@@ -128,7 +128,7 @@ func (b *book) patternSheet(r *journal.Pattern) any {
 // personSheet is all that the record knows of a wearer before something is made.
 func (b *book) personSheet(r *journal.Person) any {
 	d, view := b.sheetOf(r)
-	builds := b.madeFor[r]
+	builds := b.madeFor(r)
 	var s sheet
 	s.say("Usual changes", strings.Join(r.Usual, "; "))
 	view.Facts = append(s, b.personFacts(r)...)
@@ -165,7 +165,7 @@ func (b *book) takeDown(r *journal.Build) any {
 		Frame: b.frame(d.path, r.Title, "Take-down", "builds", d.shelfLink(journal.KindBuild), d.to(r)),
 		Of:    d.to(r),
 	}
-	plan := b.fits[r].plan
+	plan := b.fit(r).plan
 	if plan == nil || len(plan.Options) == 0 {
 		view.Empty = "Nothing has to be opened by what the journal knows today. For the way in to any seam, ask `hussif takedown " + r.ID.Name() + " SEAM`."
 		if plan != nil {

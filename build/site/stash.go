@@ -15,13 +15,13 @@ func (b *book) stashPage() any {
 		Frame: b.frame(d.path, "Stash", "Materials on hand", "materials", d.shelfLink(journal.KindMaterial)),
 		Rests: []string{"On hand is what was bought less what was used, by the notes; a left-over piece is part of that"},
 	}
-	if len(b.stash.All()) == 0 {
+	if len(b.allStock()) == 0 {
 		view.Empty = "Nothing yet. Write `bought: [...]` in a note, with a material and an amount."
 	}
-	for _, s := range b.stash.All() {
+	for _, s := range b.allStock() {
 		view.Rows = append(view.Rows, d.stashRow(s))
 	}
-	for _, task := range b.agenda.Tasks {
+	for _, task := range b.tasks() {
 		var words []string
 		for _, h := range task.Holds {
 			if h.Lack.Material != "" {

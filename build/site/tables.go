@@ -1,6 +1,8 @@
 package site
 
 import (
+	"cmp"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -220,13 +222,20 @@ func movements(n *journal.Note) []movement {
 	return all
 }
 
-// movedBy sorts all material entries of a journal by material.
-func movedBy(j *journal.Journal) map[*journal.Material][]movement {
-	moved := make(map[*journal.Material][]movement)
-	for _, n := range j.Notes() {
+// movementsOf returns all entries of a material, oldest first.
+func (b *book) movementsOf(of *journal.Material) []movement {
+	var notes []*journal.Note
+	for _, tie := range b.Journal.LinkedFrom(of.ID) {
+		if n, ok := tie.From.(*journal.Note); ok && (len(notes) == 0 || notes[len(notes)-1] != n) {
+			notes = append(notes, n)
+		}
+	}
+	slices.SortStableFunc(notes, func(a, b *journal.Note) int { return cmp.Compare(a.Date, b.Date) })
+	var moved []movement
+	for _, n := range notes {
 		for _, m := range movements(n) {
-			if material := j.Material(m.Material); material != nil {
-				moved[material] = append(moved[material], m)
+			if b.Journal.Material(m.Material) == of {
+				moved = append(moved, m)
 			}
 		}
 	}

@@ -19,21 +19,16 @@ func (d desk) thing(r journal.Record) theme.Thing {
 		Frame:     d.frame(d.path, page.Title, s.One, s.section(), d.shelfLink(page.Kind)),
 		Photos:    d.photos(r),
 		Body:      d.body(r),
-		Next:      append(d.ownNext(r), d.next(notOwn(d.lessons.For(page.ID), r))...),
+		Next:      append(d.ownNext(r), d.next(notOwn(d.lessonsFor(page.ID), r))...),
 		Backlinks: d.backlinks(r),
 		Tags:      d.tagLinks(page.Tags),
 	}
 }
 
-// buildsLinking returns the builds that link to a record by one of some fields.
+// buildsLinking returns the builds that link to a record by one of some fields, the
+// one worked on last first.
 func (b *book) buildsLinking(id journal.ID, fields ...string) []*journal.Build {
-	var builds []*journal.Build
-	for _, tie := range b.Journal.LinkedFrom(id) {
-		if build, ok := tie.From.(*journal.Build); ok && slices.Contains(fields, tie.Field) && !slices.Contains(builds, build) {
-			builds = append(builds, build)
-		}
-	}
-	return newestFirst(builds)
+	return newestFirst(b.Journal.BuildsLinking(id, fields...))
 }
 
 func (b *book) pattern(r *journal.Pattern) any {
@@ -47,7 +42,7 @@ func (b *book) pattern(r *journal.Pattern) any {
 	view.FitNow = d.fitGrid("Fit today", b.now(builds), "As of "+day(b.Today)+".")
 	view.Changes = d.patternChanges(r, builds)
 	view.Advances = d.patternAdvances(r, builds)
-	view.Decisions = d.decisionList(b.settled.For(r.ID))
+	view.Decisions = d.decisionList(b.decisionsFor(r.ID))
 	return view
 }
 
@@ -131,7 +126,7 @@ func (b *book) material(r *journal.Material) any {
 	s.say("From", r.From)
 	s.say("Price", money(r.Price))
 	view.Facts = s
-	view.Movements = d.materialTable(b.moved[r], false)
+	view.Movements = d.materialTable(b.movementsOf(r), false)
 	view.Builds = d.cards(records(b.buildsLinking(r.ID, "needs", "pieces")))
 	return view
 }
@@ -166,7 +161,7 @@ func (b *book) occasion(r *journal.Occasion) any {
 	s.say("Weather", r.Weather)
 	view.Facts = s
 	view.Builds = d.cards(records(b.wornAt(r)))
-	outing := agenda.For(b.Journal, r, b.work)
+	outing := b.outing(r)
 	for _, w := range outing.Wearers {
 		name := "Nobody named"
 		if p, ok := b.Journal.Find(string(w.Person)); ok {

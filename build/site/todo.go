@@ -19,10 +19,10 @@ func (b *book) toDo() any {
 	view := theme.ToDo{
 		Frame: b.frame(d.path, "To do", "", "to do"),
 	}
-	if len(b.agenda.Tasks) == 0 {
+	if len(b.tasks()) == 0 {
 		view.Empty = "Nothing is planned, under way or waiting for repair."
 	}
-	for _, t := range b.agenda.Tasks {
+	for _, t := range b.tasks() {
 		view.Jobs = append(view.Jobs, d.job(t))
 	}
 	return view
@@ -32,7 +32,7 @@ func (d desk) job(t agenda.Task) theme.Job {
 	job := theme.Job{State: string(t.State), Mark: outlookMark(t.Work.Outlook.Verdict), Ready: plainDays(t.Work.OutlookWords())}
 	if r, ok := d.Journal.Find(string(t.Build)); ok {
 		job.Build = d.to(r)
-		open := d.lessons.OpenFor(r.(*journal.Build))
+		open := d.openFor(r.(*journal.Build))
 		job.Next = d.next(open[:min(len(open), mostOpen)])
 	}
 	if r, ok := d.Journal.Find(string(t.Work.Next.Occasion)); ok {
@@ -93,7 +93,7 @@ func outlookMark(v effort.Verdict) string {
 // forecasts are the days on which builds under way can be expected to be ready.
 func (b *book) forecasts() []almanac.Ready {
 	var out []almanac.Ready
-	for _, t := range b.agenda.Tasks {
+	for _, t := range b.tasks() {
 		if o := t.Work.Outlook; o.Middle != 0 {
 			out = append(out, almanac.Ready{Build: t.Build, Reckoned: b.Today, Earliest: o.First, Likely: o.Middle, Latest: o.Last})
 		}

@@ -50,7 +50,7 @@ func (b *book) wardrobe(p *journal.Person) any {
 		view.Rests = append(view.Rests, "what could be borrowed is left out, for there is too much to try on: `hussif fit` tells of one garment")
 	}
 	for _, other := range b.Journal.People() {
-		if other != p && len(b.madeFor[other]) > 0 {
+		if other != p && b.dressed(other) {
 			view.Others = append(view.Others, theme.Link{Href: d.root + address.Under(other.ID, address.Wardrobe), Text: other.Title})
 		}
 	}

@@ -18,21 +18,19 @@ type Wardrobe struct {
 
 // Of returns the garments made for a person.
 func Of(j *journal.Journal, p *journal.Person, day edtf.Day) Wardrobe {
-	return of(j, p, day, func(b *journal.Build) bool { return j.Person(b.For) == p })
+	return of(j, p, day, j.BuildsFor(p))
 }
 
 // Borrow returns the garments made for others, or for nobody who is named, as they
 // would fit a person.
 func Borrow(j *journal.Journal, p *journal.Person, day edtf.Day) Wardrobe {
-	return of(j, p, day, func(b *journal.Build) bool { return j.Person(b.For) != p })
+	return of(j, p, day, slices.DeleteFunc(slices.Clone(j.Builds()), func(b *journal.Build) bool { return j.Person(b.For) == p }))
 }
 
-func of(j *journal.Journal, p *journal.Person, day edtf.Day, holds func(*journal.Build) bool) Wardrobe {
+func of(j *journal.Journal, p *journal.Person, day edtf.Day, builds []*journal.Build) Wardrobe {
 	w := Wardrobe{Person: p.ID, Day: day}
-	for _, b := range j.Builds() {
-		if holds(b) {
-			w.Garments = append(w.Garments, One(j, b, p, day))
-		}
+	for _, b := range builds {
+		w.Garments = append(w.Garments, One(j, b, p, day))
 	}
 	slices.SortFunc(w.Garments, compare)
 	return w

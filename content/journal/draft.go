@@ -1,6 +1,7 @@
 package journal
 
 import (
+	"crypto/sha256"
 	"path"
 	"strings"
 
@@ -75,6 +76,8 @@ func (p *Parser) Parse(f *source.File, loading []source.Finding) Draft {
 	}
 	page := draft.Record.Head()
 	page.ID, page.Kind, page.File = id, kind, f
+	page.sum = sha256.Sum256(f.Data)
+	page.stamp = page.sum
 	if page.Where.Span.IsZero() {
 		page.Where.Span = f.Span(0, 0)
 	}

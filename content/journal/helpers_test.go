@@ -76,6 +76,7 @@ func record[T Record](t testing.TB, j *Journal, id ID) T {
 var values = cmp.Options{
 	cmpopts.IgnoreTypes(source.Span{}, front.Where{}, prose.Doc{}),
 	cmpopts.IgnoreFields(Page{}, "ID", "Kind", "File"),
+	cmpopts.IgnoreUnexported(Page{}),
 	cmpopts.IgnoreFields(Build{}, "Notes"),
 	cmpopts.IgnoreFields(Note{}, "Of"),
 	cmpopts.EquateEmpty(),

@@ -41,7 +41,10 @@ type Tie struct {
 
 // Faulty reports whether a record's file has faults, so that what it does not
 // say proves nothing.
-func (j *Journal) Faulty(r Record) bool { return j.faulty[r] }
+func (j *Journal) Faulty(r Record) bool {
+	j.trace.Record(r)
+	return j.faulty[r]
+}
 
 // LinkedFrom returns the links to a record from others, one for each record and
 // field, in the order of the records' IDs.
@@ -54,6 +57,27 @@ func (j *Journal) LinkedFrom(id ID) []Tie {
 		}
 	}
 	return ties
+}
+
+// BuildsFor returns the builds that are for a person, by ID.
+func (j *Journal) BuildsFor(p *Person) []*Build { return j.BuildsLinking(p.ID, "for") }
+
+// BuildsFrom returns the builds that are cut from a pattern, by ID.
+func (j *Journal) BuildsFrom(p *Pattern) []*Build { return j.BuildsLinking(p.ID, "pattern") }
+
+// BuildsLinking returns the builds that link to a record by one of some fields of
+// their own page, by ID.
+func (j *Journal) BuildsLinking(id ID, fields ...string) []*Build {
+	j.trace.Ask(Linking, string(id))
+	var builds []*Build
+	for _, tie := range j.ties[id] {
+		b, ok := tie.From.(*Build)
+		if ok && slices.Contains(fields, tie.Field) && (len(builds) == 0 || builds[len(builds)-1] != b) {
+			j.trace.Record(b)
+			builds = append(builds, b)
+		}
+	}
+	return builds
 }
 
 // Find returns the record that a link written as to means: a whole ID, or the
@@ -155,29 +179,40 @@ func (j *Journal) Occasion(ref Ref) *Occasion { return find[Occasion](j, ref, Ki
 // Resolve puts drafts together: it finds records of one name, gives each build
 // its notes, and follows every link.
 func Resolve(s *Settings, drafts []Draft, entries []source.Entry) (*Journal, []source.Finding) {
+	sorted := make([]*Draft, len(drafts))
+	var findings []source.Finding
+	for i := range drafts {
+		sorted[i] = &drafts[i]
+		findings = append(findings, drafts[i].Findings...)
+	}
+	slices.SortFunc(sorted, func(a, b *Draft) int { return cmp.Compare(a.File.Name, b.File.Name) })
+	j, links := resolve(s, sorted, entries)
+	return j, links.all(findings)
+}
+
+// resolve does so with drafts in the order of their names. Their records may have
+// been those of a journal before.
+func resolve(s *Settings, drafts []*Draft, entries []source.Entry) (*Journal, linkFindings) {
 	j := &Journal{
 		Settings: s,
 		files:    make(map[string]source.Entry, len(entries)),
+		records:  make([]Record, 0, len(drafts)),
 		byID:     make(map[string][]Record, len(drafts)),
 		byName:   make(map[string][]Record, len(drafts)),
 		faulty:   make(map[Record]bool),
-		ties:     make(map[ID][]Tie),
 	}
 	for _, e := range entries {
 		j.files[e.Path] = e
 	}
-	var findings []source.Finding
-	drafts = slices.Clone(drafts)
-	slices.SortFunc(drafts, func(a, b Draft) int { return cmp.Compare(a.File.Name, b.File.Name) })
+	var links linkFindings
 	for _, d := range drafts {
-		findings = append(findings, d.Findings...)
 		if d.Record == nil {
 			continue
 		}
 		page := d.Record.Head()
 		key := strings.ToLower(string(page.ID))
 		if first := j.byID[key]; len(first) > 0 {
-			findings = append(findings, twoOfOneName(page, first[0].Head()))
+			links.clashes = append(links.clashes, twoOfOneName(page, first[0].Head()))
 			continue
 		}
 		j.byID[key] = []Record{d.Record}
@@ -199,7 +234,8 @@ func Resolve(s *Settings, drafts []Draft, entries []source.Entry) (*Journal, []s
 		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.ID, b.ID))
 	})
 	j.giveNotes()
-	return j, append(findings, j.follow()...)
+	j.ties, links.of = j.follow()
+	return j, links
 }
 
 func (j *Journal) shelve(r Record) {
@@ -207,8 +243,10 @@ func (j *Journal) shelve(r Record) {
 	case *Person:
 		j.people = append(j.people, r)
 	case *Build:
+		r.Notes = nil
 		j.builds = append(j.builds, r)
 	case *Note:
+		r.Of = nil
 		j.notes = append(j.notes, r)
 	case *Pattern:
 		j.patterns = append(j.patterns, r)

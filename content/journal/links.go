@@ -1,6 +1,7 @@
 package journal
 
 import (
+	"cmp"
 	"path"
 	"reflect"
 	"slices"
@@ -10,24 +11,71 @@ import (
 	"hussif/content/source"
 )
 
-// follow checks every link of every record and keeps those that lead somewhere.
-func (j *Journal) follow() []source.Finding {
-	l := linker{j: j, near: make(map[nearKey][]string)}
-	for _, r := range j.records {
-		eachRef(reflect.ValueOf(r).Elem(), "", func(field string, kinds []Kind, ref Ref) {
-			l.field(r, field, kinds, ref)
-		})
-		l.text(r)
+// linkFindings are what was found of records' names and links.
+type linkFindings struct {
+	clashes []source.Finding
+	of      map[Record][]source.Finding // of links; only records that have any
+}
+
+// all adds them to others.
+func (f linkFindings) all(findings []source.Finding) []source.Finding {
+	findings = append(findings, f.clashes...)
+	for _, found := range f.of {
+		findings = append(findings, found...)
 	}
-	return l.findings
+	return findings
+}
+
+// renew finds again what is wrong with the links of some records that were read
+// again, and with those of all where something was wrong before: the places that are
+// told may have moved, but nothing else has changed.
+func (f linkFindings) renew(j *Journal, again []Record) {
+	for r := range f.of {
+		again = append(again, r)
+	}
+	slices.SortFunc(again, func(a, b Record) int { return cmp.Compare(a.Head().ID, b.Head().ID) })
+	l := newLinker(j)
+	for _, r := range slices.Compact(again) {
+		if found := l.follow(r); len(found) > 0 {
+			f.of[r] = found
+		}
+	}
+}
+
+// follow checks every link of every record. It returns those that lead somewhere,
+// by what they lead to, and what was found.
+func (j *Journal) follow() (map[ID][]Tie, map[Record][]source.Finding) {
+	l := newLinker(j)
+	all := make(map[Record][]source.Finding)
+	for _, r := range j.records {
+		if found := l.follow(r); len(found) > 0 {
+			all[r] = found
+		}
+	}
+	return l.ties, all
 }
 
 // A linker follows links and reports those that lead nowhere.
 type linker struct {
 	j        *Journal
+	ties     map[ID][]Tie
 	near     map[nearKey][]string // answers of nearest
 	parts    map[string][]Record  // by the anchors of notes and decisions; nil until one is missed
 	findings []source.Finding
+}
+
+func newLinker(j *Journal) *linker {
+	return &linker{j: j, ties: make(map[ID][]Tie), near: make(map[nearKey][]string)}
+}
+
+// follow checks the links of one record and returns what was found.
+func (l *linker) follow(r Record) []source.Finding {
+	l.findings = nil
+	eachRef(reflect.ValueOf(r).Elem(), "", func(field string, kinds []Kind, ref Ref) {
+		l.field(r, field, kinds, ref)
+	})
+	l.text(r)
+	return l.findings
 }
 
 func (l *linker) tie(from, to Record, field string) {
@@ -36,13 +84,13 @@ func (l *linker) tie(from, to Record, field string) {
 		return
 	}
 	// The links of one record stand together at the end.
-	ties := l.j.ties[id]
+	ties := l.ties[id]
 	for i := len(ties) - 1; i >= 0 && ties[i].From == from; i-- {
 		if ties[i].Field == field {
 			return
 		}
 	}
-	l.j.ties[id] = append(ties, Tie{From: from, Field: field})
+	l.ties[id] = append(ties, Tie{From: from, Field: field})
 }
 
 func (l *linker) field(from Record, field string, kinds []Kind, ref Ref) {

@@ -10,6 +10,7 @@ import (
 	"runtime"
 	"slices"
 	"strings"
+	"time"
 
 	"github.com/yuin/goldmark/ast"
 	"golang.org/x/sync/errgroup"
@@ -27,6 +28,7 @@ type Folder struct {
 	Entries  []source.Entry    // all its files
 	Texts    map[string][]byte // those that the journal is made from, by path: its settings and notes
 	findings []source.Finding
+	read     time.Time // when the reading began
 }
 
 // Read reads the files of a journal, on as many workers as there are processors.
@@ -36,28 +38,110 @@ func Read(fsys fs.FS) (*Folder, error) {
 	if err != nil {
 		return nil, fmt.Errorf("looking through the journal: %w", err)
 	}
-	var texts []source.Entry
-	for _, e := range entries {
-		if e.Path == SettingsFile || isNote(e.Path) {
-			texts = append(texts, e)
+	return (&Folder{}).with(fsys, entries, findings)
+}
+
+// Again returns the folder as it is now where some of its folders are looked at
+// again, each without what lies below it but for folders that were not there before.
+// All else is taken to be as it was. It errs like [Read].
+func (f *Folder) Again(fsys fs.FS, folders []string) (*Folder, error) {
+	known := make(map[string]bool)
+	for _, e := range f.Entries {
+		for dir := path.Dir(e.Path); !known[dir]; dir = path.Dir(dir) {
+			known[dir] = true
 		}
 	}
-	if !slices.ContainsFunc(texts, belongs) {
+	var entries []source.Entry
+	var findings []source.Finding
+	stale := make(map[string]bool) // folders of which nothing that was known counts
+	rest := slices.Clone(folders)
+	for len(rest) > 0 {
+		folder := rest[len(rest)-1]
+		rest = rest[:len(rest)-1]
+		if stale[folder] {
+			continue
+		}
+		stale[folder] = true
+		found, below, faults, err := source.ScanFolder(fsys, folder)
+		if err != nil {
+			return nil, fmt.Errorf("looking through the journal: %w", err)
+		}
+		entries, findings = append(entries, found...), append(findings, faults...)
+		for _, sub := range below {
+			if !known[sub] {
+				rest = append(rest, sub)
+			}
+		}
+		for dir := range known {
+			if dir != "." && path.Dir(dir) == folder && !slices.Contains(below, dir) {
+				rest = append(rest, dir) // it is gone, and so is all below it
+			}
+		}
+	}
+	for _, e := range f.Entries {
+		if !stale[path.Dir(e.Path)] {
+			entries = append(entries, e)
+		}
+	}
+	for _, finding := range f.findings {
+		if !stale[path.Dir(finding.Span.File.Name)] {
+			findings = append(findings, finding)
+		}
+	}
+	slices.SortFunc(entries, func(a, b source.Entry) int { return strings.Compare(a.Path, b.Path) })
+	return f.with(fsys, entries, findings)
+}
+
+// settled is how long ago a file must have been written for its size and time to
+// tell that it has not changed since: disks count time in steps of up to two seconds.
+const settled = 3 * time.Second
+
+// with reads what a folder holds of these files, and keeps what f has of those that
+// have not changed.
+func (f *Folder) with(fsys fs.FS, entries []source.Entry, findings []source.Finding) (*Folder, error) {
+	out := &Folder{Entries: entries, Texts: make(map[string][]byte, len(entries)), findings: findings, read: time.Now()}
+	var unread []source.Entry
+	journal := false
+	had := 0
+	for _, e := range entries {
+		if e.Path != SettingsFile && !isNote(e.Path) {
+			continue
+		}
+		journal = journal || belongs(e)
+		for had < len(f.Entries) && f.Entries[had].Path < e.Path {
+			had++
+		}
+		if had < len(f.Entries) && f.Entries[had] == e && f.read.Sub(e.Modified) > settled {
+			out.Texts[e.Path] = f.Texts[e.Path]
+		} else {
+			unread = append(unread, e)
+		}
+	}
+	if !journal {
 		return nil, ErrNoJournal
 	}
-	data := make([][]byte, len(texts))
-	err = eachOnWorkers(len(texts), func(i int) (err error) {
-		data[i], err = load(fsys, texts[i])
+	data := make([][]byte, len(unread))
+	err := eachOnWorkers(len(unread), func(i int) (err error) {
+		data[i], err = load(fsys, unread[i])
+		if errors.Is(err, fs.ErrNotExist) {
+			return nil // gone since its folder was listed
+		}
 		return err
 	})
 	if err != nil {
 		return nil, err
 	}
-	f := &Folder{Entries: entries, Texts: make(map[string][]byte, len(texts)), findings: findings}
-	for i, e := range texts {
-		f.Texts[e.Path] = data[i]
+	gone := make(map[string]bool)
+	for i, e := range unread {
+		if out.Texts[e.Path] = data[i]; data[i] == nil {
+			delete(out.Texts, e.Path)
+			gone[e.Path] = true
+		}
 	}
-	return f, nil
+	if len(gone) > 0 {
+		out.Entries = slices.DeleteFunc(slices.Clone(entries), func(e source.Entry) bool { return gone[e.Path] })
+	}
+	return out, nil
 }
 
 // Journal types what was read, on as many workers as there are processors, and
@@ -65,28 +149,8 @@ func Read(fsys fs.FS) (*Folder, error) {
 // shown to see with the tree of its text, by any worker, before the tree is dropped;
 // see may be nil.
 func (f *Folder) Journal(see func(Record, ast.Node)) (*Journal, []source.Finding) {
-	findings := slices.Clone(f.findings)
-	var settingsFile *source.File
-	data, hasSettings := f.Texts[SettingsFile]
-	if hasSettings {
-		file, loading := source.Load(SettingsFile, data)
-		findings = append(findings, loading...)
-		if len(loading) == 0 {
-			settingsFile = file
-		}
-	}
-	settings, found := ParseSettings(settingsFile)
-	findings = append(findings, found...)
-	parser := NewParser(settings)
-	parser.see = see
-	drafts := f.parse(parser)
-	if hasSettings && (settingsFile == nil || unreadable(found)) {
-		for i := range drafts {
-			drafts[i].Findings = slices.DeleteFunc(drafts[i].Findings, restsOnSettings)
-		}
-	}
-	j, found := Resolve(settings, drafts, f.Entries)
-	return j, source.Sort(append(findings, found...))
+	u := new(Keeper).Update(f, see)
+	return u.Journal, u.Findings
 }
 
 // Open reads the journal in a folder. The error is [ErrNoJournal] or trouble with
@@ -117,22 +181,6 @@ func isNote(name string) bool { return strings.EqualFold(path.Ext(name), ".md") 
 func belongs(e source.Entry) bool {
 	folder, _, _ := strings.Cut(e.Path, "/")
 	return e.Path == SettingsFile || folders[folder] != ""
-}
-
-func (f *Folder) parse(p *Parser) []Draft {
-	var names []string
-	for _, e := range f.Entries {
-		if isNote(e.Path) {
-			names = append(names, e.Path)
-		}
-	}
-	drafts := make([]Draft, len(names))
-	// No draft can fail: what is wrong with it is among its findings.
-	_ = eachOnWorkers(len(names), func(i int) error {
-		drafts[i] = p.Parse(source.Load(names[i], f.Texts[names[i]]))
-		return nil
-	})
-	return drafts
 }
 
 // eachOnWorkers does something for each number below n, on as many workers as

@@ -99,6 +99,9 @@ type Page struct {
 	Kind Kind         // computed
 	File *source.File // computed
 	Text prose.Doc    // computed: what the text below the front matter holds
+
+	sum   source.Sum // computed: of the file
+	stamp source.Sum // computed: of the file as it was when what it says last changed
 }
 
 // Head returns the page itself, so that every kind of record is a [Record].

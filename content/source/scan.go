@@ -1,8 +1,10 @@
 package source
 
 import (
+	"errors"
 	"io/fs"
 	"path"
+	"slices"
 	"strings"
 	"time"
 	"unicode/utf8"
@@ -28,45 +30,73 @@ const NotAFile = "not a file"
 // them, and so are folders that hold a site. Links and devices are not followed, and
 // names that are not UTF-8 not opened; each is a finding. An error is trouble with the disk.
 func Scan(fsys fs.FS) ([]Entry, []Finding, error) {
-	var entries []Entry
+	var all []Entry
 	var findings []Finding
-	err := fs.WalkDir(fsys, ".", func(name string, d fs.DirEntry, err error) error {
+	rest := []string{"."}
+	for len(rest) > 0 {
+		folder := rest[len(rest)-1]
+		entries, below, found, err := ScanFolder(fsys, folder)
 		if err != nil {
-			return err
+			return nil, nil, err
 		}
-		base := path.Base(name)
-		hidden := name != "." && (strings.HasPrefix(base, ".") || strings.HasPrefix(base, "_"))
+		all, findings = append(all, entries...), append(findings, found...)
+		rest = append(rest[:len(rest)-1], below...)
+	}
+	slices.SortFunc(all, func(a, b Entry) int { return strings.Compare(a.Path, b.Path) })
+	slices.SortFunc(findings, func(a, b Finding) int { return strings.Compare(a.Span.File.Name, b.Span.File.Name) })
+	return all, findings, nil
+}
+
+// ScanFolder lists likewise the files that lie in one folder of the journal and
+// the folders in it. There is nothing in a folder that is not there, or that holds a
+// site or lies in one that is left out.
+func ScanFolder(fsys fs.FS, folder string) (entries []Entry, below []string, findings []Finding, err error) {
+	for at := folder; at != "."; at = path.Dir(at) {
+		if hidden(path.Base(at)) || !utf8.ValidString(at) || holdsSite(fsys, path.Dir(at)) {
+			return nil, nil, nil, nil
+		}
+	}
+	if holdsSite(fsys, folder) {
+		return nil, nil, nil, nil
+	}
+	list, err := fs.ReadDir(fsys, folder)
+	if errors.Is(err, fs.ErrNotExist) && folder != "." {
+		return nil, nil, nil, nil
+	}
+	if err != nil {
+		return nil, nil, nil, err
+	}
+	for _, d := range list {
+		name := path.Join(folder, d.Name())
 		switch {
-		case !hidden && !utf8.ValidString(base):
+		case hidden(d.Name()):
+		case !utf8.ValidString(d.Name()):
 			findings = append(findings, foundAt(name, NotPlainText,
 				"the name of this file or folder is not UTF-8, and it is not read", "rename it"))
-			if d.IsDir() {
-				return fs.SkipDir
-			}
-			return nil
 		case d.IsDir():
-			if hidden {
-				return fs.SkipDir
-			}
-			if _, err := fs.Stat(fsys, path.Join(name, SiteMark)); err == nil {
-				return fs.SkipDir
-			}
-			return nil
-		case hidden:
-			return nil
+			below = append(below, name)
 		case !d.Type().IsRegular():
 			findings = append(findings, foundAt(name, NotAFile,
 				"this is neither a file nor a folder and is not read", "put a copy of what it points at here, or take it away"))
-			return nil
+		default:
+			info, err := d.Info()
+			if errors.Is(err, fs.ErrNotExist) {
+				continue // gone since its folder was listed
+			}
+			if err != nil {
+				return nil, nil, nil, err
+			}
+			entries = append(entries, Entry{Path: name, Size: info.Size(), Modified: info.ModTime()})
 		}
-		info, err := d.Info()
-		if err != nil {
-			return err
-		}
-		entries = append(entries, Entry{Path: name, Size: info.Size(), Modified: info.ModTime()})
-		return nil
-	})
-	return entries, findings, err
+	}
+	return entries, below, findings, nil
+}
+
+func hidden(base string) bool { return strings.HasPrefix(base, ".") || strings.HasPrefix(base, "_") }
+
+func holdsSite(fsys fs.FS, folder string) bool {
+	_, err := fs.Stat(fsys, path.Join(folder, SiteMark))
+	return err == nil
 }
 
 // foundAt makes a finding about something of which no bytes were read.

@@ -1,0 +1,149 @@
+package site
+
+import (
+	"sync"
+
+	"hussif/build/across"
+	"hussif/build/fit"
+	"hussif/build/room"
+	"hussif/build/wayin"
+	"hussif/content/journal"
+)
+
+// kept holds what was asked, and what several pages ask of one build or pattern. That is worked out when
+// the first asks, and kept until something that it was worked out from changes.
+type kept struct {
+	known  answers
+	fits   drawer[*journal.Build, buildFit]
+	panels drawer[*journal.Build, []cutPanel]
+	taught drawer[cutFor, across.Sheet]
+	rates  drawer[struct{}, wayin.Rates]
+}
+
+// renew asks all questions again, of another state of the journal, drops what rests
+// on an answer that has changed, and returns which have. What opening and sewing
+// takes by all notes is itself both kept and asked for.
+func (k *kept) renew(b *book) changes {
+	changed := k.known.renew(b, func(q journal.Question) bool { return q.About != askRates })
+	k.rates.forget(changed)
+	if n, ok := k.known.numbers[journal.Question{About: askRates}]; ok {
+		changed[n] = k.known.again(b, n)
+	}
+	k.forget(changed)
+	return changed
+}
+
+// forget drops what rests on an answer that has changed.
+func (k *kept) forget(changed changes) {
+	k.fits.forget(changed)
+	k.panels.forget(changed)
+	k.taught.forget(changed)
+	k.rates.forget(changed)
+}
+
+// A drawer keeps values with the questions that they are the answer to.
+type drawer[K comparable, V any] struct {
+	mu    sync.Mutex
+	items map[K]*item[V]
+}
+
+type item[V any] struct {
+	once  sync.Once
+	value V
+	asked []journal.Question
+	known []uint32 // their numbers
+}
+
+// get returns the value of a key, made now if there is none, and has the page that
+// reads it ask all that it was made from.
+func (s *drawer[K, V]) get(b *book, key K, make func(*book) V) V {
+	it := s.item(key)
+	it.once.Do(func() {
+		t := journal.NewTrace()
+		it.value = make(b.traced(t))
+		it.asked = t.Questions()
+		it.known = b.facts.kept.known.number(b, it.asked)
+	})
+	b.trace.Add(it.asked)
+	return it.value
+}
+
+func (s *drawer[K, V]) item(key K) *item[V] {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	it := s.items[key]
+	if it == nil {
+		if s.items == nil {
+			s.items = make(map[K]*item[V])
+		}
+		it = new(item[V])
+		s.items[key] = it
+	}
+	return it
+}
+
+func (s *drawer[K, V]) forget(changed changes) {
+	for key, it := range s.items {
+		if changed.any(it.known) {
+			delete(s.items, key)
+		}
+	}
+}
+
+// buildFit is how a build fits its wearer on the days that matter.
+type buildFit struct {
+	now    fit.Table
+	plan   *room.Plan // what can be done about what is short now; nil where nothing is
+	then   *fit.Table // when it was first finished, where that is known
+	ledger fit.Book
+}
+
+func (b *book) fit(build *journal.Build) buildFit {
+	return b.facts.kept.fits.get(b, build, func(b *book) buildFit {
+		b.trace.Record(build)
+		f := buildFit{now: fit.Of(b.Journal, build, b.Today), ledger: fit.Ledger(b.Journal, build)}
+		if plan := room.For(b.Journal, build, f.now, b.rates()); len(plan.Needs) > 0 {
+			f.plan = &plan
+		}
+		if day, ok := fit.FirstFinish(build); ok {
+			then := fit.Of(b.Journal, build, day)
+			f.then = &then
+		}
+		return f
+	})
+}
+
+// rates returns how long opening and sewing takes by all notes.
+func (b *book) rates() wayin.Rates {
+	b.trace.Ask(askRates, "")
+	untraced := b.traced(nil)
+	return b.facts.kept.rates.get(untraced, struct{}{}, func(b *book) wayin.Rates { return wayin.RatesOf(b.Journal) })
+}
+
+// panelsOf returns the panels of a build's best plan.
+func (b *book) panelsOf(build *journal.Build) []cutPanel {
+	return b.facts.kept.panels.get(b, build, func(b *book) []cutPanel {
+		plan := b.fit(build).plan
+		if plan == nil || len(plan.Options) == 0 {
+			return nil
+		}
+		return b.cutPanels(build, plan.Options[0])
+	})
+}
+
+// A cutFor is a pattern and a wearer it was cut for.
+type cutFor struct {
+	pattern *journal.Pattern
+	wearer  *journal.Person // nil where nobody is named
+}
+
+// taughtBy returns what the builds of a pattern teach about the next one.
+func (b *book) taughtBy(p *journal.Pattern, wearer *journal.Person) across.Sheet {
+	return b.facts.kept.taught.get(b, cutFor{p, wearer}, func(b *book) across.Sheet {
+		b.trace.Record(p)
+		if wearer != nil {
+			b.trace.Record(wearer)
+		}
+		return across.Pattern(b.Journal, p, wearer, b.Today)
+	})
+}
