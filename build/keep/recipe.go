@@ -15,7 +15,7 @@ type Recipe [sha256.Size]byte
 // look at, in a fixed order. Where one part ends counts: "ab", "c" and "a",
 // "bc" are different recipes.
 func NewRecipe(step string, version uint64, given ...string) Recipe {
-	h := source.NewHash()
+	var h source.Hash
 	h.Text(step)
 	h.Number(version)
 	for _, part := range given {

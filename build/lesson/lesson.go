@@ -24,6 +24,8 @@ package lesson
 
 import (
 	"cmp"
+	"maps"
+	"reflect"
 	"slices"
 
 	"hussif/content/edtf"
@@ -117,4 +119,9 @@ func begin(r journal.Record, text, anchor string) Lesson {
 		l.Day = r.Date
 	}
 	return l
+}
+
+// Same reports whether two lists say the same, of every lesson to every record.
+func (l List) Same(other List) bool {
+	return reflect.DeepEqual(l.All, other.All) && reflect.DeepEqual(l.works, other.works) && maps.Equal(l.titles, other.titles)
 }

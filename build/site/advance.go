@@ -71,7 +71,7 @@ func (d desk) lessonsOf(title string, s across.Sheet) *theme.Advance {
 	out := &theme.Advance{Title: title, Rests: []string{"As known on " + day(s.Day), "for wear over " + s.Over.String()}}
 	for _, n := range s.NotCounted {
 		where := string(n.From.Record)
-		if r, ok := d.Journal.Find(where); ok {
+		if r, ok := d.Journal.Named(where); ok {
 			where = r.Head().Title
 		}
 		out.Out = append(out.Out, where+": "+n.Words())

@@ -1,6 +1,9 @@
 package site
 
 import (
+	"maps"
+	"slices"
+
 	"hussif/content/journal"
 	"hussif/content/source"
 )
@@ -12,7 +15,7 @@ func (b *book) answer(q journal.Question) source.Sum {
 		return sum
 	}
 	f, id := b.facts, journal.ID(q.Of)
-	h := hasher{source.NewHash(), b.Journal}
+	h := hasher{new(source.Hash), b.Journal}
 	switch q.About {
 	case askLessons:
 		for _, l := range f.lessons.From(id) {
@@ -35,6 +38,45 @@ func (b *book) answer(q journal.Question) source.Sum {
 	case askFeature:
 		if feature, ok := f.evidence.For(q.Of); ok {
 			h.add(feature)
+		}
+	case askAttested:
+		if _, ok := f.evidence.For(q.Of); ok {
+			h.Text("attested")
+		}
+	case askLinksTo:
+		for _, tie := range b.linksTo(id) {
+			page := tie.From.Head()
+			h.Text(string(page.ID))
+			h.Text(page.Title)
+			h.Text(tie.Field)
+			if n, ok := tie.From.(*journal.Note); ok {
+				h.Number(uint64(n.Date))
+			}
+		}
+	case askYear:
+		for _, n := range f.byYear[q.Of] {
+			h.Text(string(n.ID))
+		}
+	case askYears:
+		for _, year := range slices.Sorted(maps.Keys(f.byYear)) {
+			h.Text(year)
+			h.Number(uint64(len(f.byYear[year])))
+		}
+	case askTagged:
+		for _, r := range f.tagged {
+			page := r.Head()
+			h.Text(string(page.ID))
+			h.Text(page.Title)
+			h.Text(string(page.Kind))
+			h.add(page.Tags)
+		}
+	case askBorrow:
+		if b.borrows() {
+			h.Text("borrow")
+		}
+	case askFile:
+		if r, ok := b.recordIn(&source.File{Name: q.Of}); ok {
+			h.Text(string(r.Head().ID))
 		}
 	case askStock:
 		sheet, _ := f.stash.Of(id)

@@ -1,6 +1,8 @@
 package site
 
 import (
+	"sync"
+
 	"hussif/build/address"
 	"hussif/build/agenda"
 	"hussif/build/decision"
@@ -10,6 +12,7 @@ import (
 	"hussif/build/photo"
 	"hussif/build/stock"
 	"hussif/content/journal"
+	"hussif/content/source"
 )
 
 // A book is a journal with what follows from it, as one page reads it. All that the
@@ -30,6 +33,9 @@ type facts struct {
 	stash    stock.Stash
 	work     effort.Book
 	agenda   agenda.Agenda
+	byYear   map[string][]*journal.Note // as notesByYear has them
+	tagged   []journal.Record           // that have tags
+	inFile   func() map[string]journal.Record
 	kept     *kept
 }
 
@@ -39,11 +45,22 @@ func newBook(in Input, k *kept) *book {
 	j := in.Journal
 	f := &facts{
 		paths: make(map[journal.ID]string, len(j.Records())), lessons: lesson.Gather(j), settled: decision.Gather(j),
-		evidence: evidence.Gather(j), stash: stock.Gather(j), work: effort.Gather(j, in.Today), kept: k,
+		evidence: evidence.Gather(j), stash: stock.Gather(j), work: effort.Gather(j, in.Today),
+		byYear: notesByYear(j), kept: k,
 	}
 	for _, r := range j.Records() {
 		f.paths[r.Head().ID] = address.Of(r.Head().ID)
+		if len(r.Head().Tags) > 0 {
+			f.tagged = append(f.tagged, r)
+		}
 	}
+	f.inFile = sync.OnceValue(func() map[string]journal.Record {
+		records := make(map[string]journal.Record, len(j.Records()))
+		for _, r := range j.Records() {
+			records[r.Head().File.Name] = r
+		}
+		return records
+	})
 	f.agenda = agenda.Of(j, f.stash, f.work)
 	return &book{Input: in, facts: f}
 }
@@ -69,6 +86,13 @@ const (
 	askRates     journal.Aspect = "rates"     // of opening and sewing
 	askFound     journal.Aspect = "found"     // what check found
 	askTasks     journal.Aspect = "tasks"     // all that is to do
+	askLinksTo   journal.Aspect = "links to"  // a record, with the names and days of those that link
+	askAttested  journal.Aspect = "attested"  // whether a feature has a page, by its name
+	askYear      journal.Aspect = "year"      // its notes
+	askYears     journal.Aspect = "years"     // that have a page of their own
+	askTagged    journal.Aspect = "tagged"    // records, with their tags
+	askBorrow    journal.Aspect = "borrow"    // whether all garments are tried on all bodies
+	askFile      journal.Aspect = "file"      // which record it holds
 
 	// Of all records together.
 	askAllLessons   journal.Aspect = "all lessons"
@@ -169,6 +193,69 @@ func (b *book) tasks() []agenda.Task {
 func (b *book) dressed(p *journal.Person) bool {
 	b.trace.Ask(askDressed, string(p.ID))
 	return len(b.Input.Journal.Traced(nil).BuildsFor(p)) > 0
+}
+
+// linksTo returns the links to a record, for who looks at no more of the others than
+// what they are called and the day of a note.
+func (b *book) linksTo(id journal.ID) []journal.Tie {
+	b.trace.Ask(askLinksTo, string(id))
+	return b.Journal.Traced(nil).LinkedFrom(id)
+}
+
+// attested reports whether a feature has a page.
+func (b *book) attested(name string) bool {
+	b.trace.Ask(askAttested, name)
+	_, ok := b.facts.evidence.For(name)
+	return ok
+}
+
+// notesIn returns the notes of a year that has a page of its own, oldest first.
+func (b *book) notesIn(year string) []*journal.Note {
+	b.trace.Ask(askYear, year)
+	for _, n := range b.facts.byYear[year] {
+		b.trace.Record(n)
+	}
+	return b.facts.byYear[year]
+}
+
+// allYears returns the years that have a page of their own, for who only counts their
+// notes; nil where none has.
+func (b *book) allYears() map[string][]*journal.Note {
+	b.trace.Ask(askYears, "")
+	return b.facts.byYear
+}
+
+// tagged returns the records that have tags, for who looks no further than these and
+// what they are called.
+func (b *book) tagged() []journal.Record {
+	b.trace.Ask(askTagged, "")
+	return b.facts.tagged
+}
+
+func (b *book) findings() []source.Finding {
+	b.trace.Ask(askFound, "")
+	return b.Findings
+}
+
+// recordIn returns the record that a file holds.
+func (b *book) recordIn(f *source.File) (journal.Record, bool) {
+	if f == nil {
+		return nil, false
+	}
+	b.trace.Ask(askFile, f.Name)
+	r, ok := b.facts.inFile()[f.Name]
+	if ok {
+		b.trace.Ask(journal.Named, string(r.Head().ID))
+	}
+	return r, ok
+}
+
+// borrows reports whether there are few enough garments and people for all wardrobes
+// to tell what could be borrowed.
+func (b *book) borrows() bool {
+	b.trace.Ask(askBorrow, "")
+	j := b.Journal.Traced(nil)
+	return len(j.Builds())*len(j.People()) <= mostPairs
 }
 
 // picturesOf returns the scaled copies of a picture.

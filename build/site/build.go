@@ -29,7 +29,7 @@ func (b *book) build(r *journal.Build) any {
 		Room:      d.room(r),
 		Time:      d.garmentOverTime(r),
 		Across:    d.across(r),
-		Ledger:    d.ledger(fits.ledger, anywhere),
+		Ledger:    d.ledger(b.ledgerOf(r), anywhere),
 		Seams:     d.seams(r.Seams),
 		Closures:  d.closures(r),
 		Pieces:    d.pieces(r.Pieces),

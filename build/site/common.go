@@ -92,7 +92,7 @@ func (d desk) next(lessons []lesson.Lesson) []theme.Next {
 		if l.Day != 0 {
 			n.Day = day(l.Day)
 		}
-		if from, ok := d.Journal.Find(string(l.From)); ok {
+		if from, ok := d.Journal.Named(string(l.From)); ok {
 			n.From = theme.Link{Href: d.href(from, l.Anchor), Text: from.Head().Title}
 		}
 		n.About = d.ids(l.Patterns, l.Techniques, l.Materials, l.People, l.Others)
@@ -112,7 +112,7 @@ func (d desk) answered(l lesson.Lesson) (state string, answer theme.Link) {
 		if a.State != l.State() {
 			continue
 		}
-		from, ok := d.Journal.Find(string(a.From))
+		from, ok := d.Journal.Named(string(a.From))
 		if !ok {
 			continue
 		}
@@ -131,7 +131,7 @@ func (d desk) answered(l lesson.Lesson) (state string, answer theme.Link) {
 func (d desk) carried(refs []journal.Ref, aside []journal.SetAside) []theme.Next {
 	var out []theme.Next
 	add := func(ref journal.Ref) {
-		r, ok := d.Journal.Find(ref.To)
+		r, ok := d.Journal.Named(ref.To)
 		if !ok {
 			return
 		}
@@ -228,7 +228,7 @@ func (d desk) backlinks(r journal.Record) theme.Backlinks {
 	var groups theme.Backlinks
 	type said struct{ words, href string }
 	seen := make(map[said]bool)
-	for _, tie := range d.Journal.LinkedFrom(r.Head().ID) {
+	for _, tie := range d.linksTo(r.Head().ID) {
 		words := cmp.Or(how[tie.Field], "By "+tie.Field)
 		link := d.to(tie.From)
 		if n, ok := tie.From.(*journal.Note); ok {

@@ -16,7 +16,7 @@ func (d desk) decision(c decision.Decision, own bool) theme.Decision {
 	}
 	if own {
 		out.Anchor = c.Anchor
-	} else if from, ok := d.Journal.Find(string(c.From)); ok {
+	} else if from, ok := d.Journal.Named(string(c.From)); ok {
 		out.From = theme.Link{Href: d.href(from, c.Anchor), Text: from.Head().Title}
 		if c.Day != 0 {
 			out.From.Note = day(c.Day)
@@ -24,7 +24,7 @@ func (d desk) decision(c decision.Decision, own bool) theme.Decision {
 	}
 	if o, ok := c.Outcome(); ok {
 		out.Outcome = &theme.Outcome{Mark: string(o.How), Words: string(o.How), Because: o.Because}
-		if from, ok := d.Journal.Find(string(o.From)); ok {
+		if from, ok := d.Journal.Named(string(o.From)); ok {
 			out.Outcome.From = theme.Link{Href: d.href(from, ""), Text: from.Head().Title, Note: day(o.Day)}
 		}
 	}
@@ -59,7 +59,7 @@ func (d desk) ownDecisions(n *journal.Note) []theme.Decision {
 func (d desk) turnedOut(n *journal.Note) []theme.Decision {
 	var out []theme.Decision
 	for _, t := range n.TurnedOut {
-		r, ok := d.Journal.Find(t.Decision.To)
+		r, ok := d.Journal.Named(t.Decision.To)
 		if !ok {
 			continue
 		}
@@ -90,7 +90,7 @@ func (b *book) decisionsPage() any {
 		section := theme.DecisionSection{Title: title, Anchor: anchor}
 		for _, g := range groups {
 			group := theme.DecisionGroup{Title: theme.Link{Text: sentence(g.Name)}, Decisions: d.decisionList(g.Decisions)}
-			if r, ok := d.Journal.Find(string(g.ID)); ok {
+			if r, ok := d.Journal.Named(string(g.ID)); ok {
 				group.Title = d.to(r)
 			}
 			section.Groups = append(section.Groups, group)

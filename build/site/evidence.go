@@ -18,7 +18,7 @@ import (
 // names have none.
 func (d desk) feature(name string) theme.Link {
 	l := theme.Link{Text: name}
-	if _, ok := d.featureNamed(name); ok {
+	if d.attested(name) {
 		l.Href = d.root + address.Feature(name)
 	}
 	return l

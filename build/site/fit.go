@@ -113,7 +113,7 @@ func shareNotes(rows []theme.FitRow) []string {
 // rests says what the verdicts of a table rest on.
 func (d desk) rests(t fit.Table) []string {
 	said := []string{"As of " + day(t.Day), "worn over " + t.Foundation.String()}
-	if r, ok := d.Journal.Find(string(t.Wearer)); ok {
+	if r, ok := d.Journal.Named(string(t.Wearer)); ok {
 		said[0] += " for " + r.Head().Title
 	}
 	return said
@@ -220,7 +220,7 @@ func daysOf(days []edtf.Day) string {
 
 // titleOf returns the title of the page called so, or the name itself.
 func (b *book) titleOf(name string) string {
-	if r, ok := b.Journal.Find(name, journal.KindPerson); ok {
+	if r, ok := b.Journal.Named(name, journal.KindPerson); ok {
 		return r.Head().Title
 	}
 	return name
@@ -277,10 +277,10 @@ func (d desk) fitGrid(title string, tables []fit.Table, rests ...string) *theme.
 
 func (d desk) fitGridRow(t fit.Table, points []measure.Point) theme.FitGridRow {
 	row := theme.FitGridRow{Day: day(t.Day), Cells: make([]theme.FitCell, len(points))}
-	if r, ok := d.Journal.Find(string(t.Build)); ok {
+	if r, ok := d.Journal.Named(string(t.Build)); ok {
 		row.Build = d.to(r)
 	}
-	if r, ok := d.Journal.Find(string(t.Wearer)); ok {
+	if r, ok := d.Journal.Named(string(t.Wearer)); ok {
 		row.Who = d.to(r)
 	}
 	for _, r := range t.Rows {

@@ -88,7 +88,7 @@ func (h hasher) mapping(v reflect.Value) {
 	h.Number(uint64(v.Len()))
 	var sums []source.Sum
 	for _, key := range v.MapKeys() {
-		entry := hasher{source.NewHash(), h.journal}
+		entry := hasher{new(source.Hash), h.journal}
 		entry.value(key)
 		entry.value(v.MapIndex(key))
 		sums = append(sums, entry.Done())

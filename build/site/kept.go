@@ -1,6 +1,7 @@
 package site
 
 import (
+	"reflect"
 	"sync"
 
 	"hussif/build/across"
@@ -13,18 +14,20 @@ import (
 // kept holds what was asked, and what several pages ask of one build or pattern. That is worked out when
 // the first asks, and kept until something that it was worked out from changes.
 type kept struct {
-	known  answers
-	fits   drawer[*journal.Build, buildFit]
-	panels drawer[*journal.Build, []cutPanel]
-	taught drawer[cutFor, across.Sheet]
-	rates  drawer[struct{}, wayin.Rates]
+	known   answers
+	fits    drawer[*journal.Build, buildFit]
+	ledgers drawer[*journal.Build, fit.Book]
+	panels  drawer[*journal.Build, []cutPanel]
+	taught  drawer[cutFor, across.Sheet]
+	rates   drawer[struct{}, wayin.Rates]
 }
 
 // renew asks all questions again, of another state of the journal, drops what rests
 // on an answer that has changed, and returns which have. What opening and sewing
 // takes by all notes is itself both kept and asked for.
-func (k *kept) renew(b *book) changes {
-	changed := k.known.renew(b, func(q journal.Question) bool { return q.About != askRates })
+func (k *kept) renew(b *book, before *facts) changes {
+	same := b.facts.alike(before)
+	changed := k.known.renew(b, func(q journal.Question) bool { return q.About != askRates && !same[q.About] })
 	k.rates.forget(changed)
 	if n, ok := k.known.numbers[journal.Question{About: askRates}]; ok {
 		changed[n] = k.known.again(b, n)
@@ -33,9 +36,26 @@ func (k *kept) renew(b *book) changes {
 	return changed
 }
 
+// alike returns the aspects of which nothing can have changed, since all that the
+// answers are taken from is as it was.
+func (f *facts) alike(before *facts) map[journal.Aspect]bool {
+	same := make(map[journal.Aspect]bool)
+	if f.lessons.Same(before.lessons) {
+		same[askLessons], same[askOpen], same[askAllLessons] = true, true, true
+	}
+	if reflect.DeepEqual(f.settled, before.settled) {
+		same[askDecisions], same[askAllDecisions] = true, true
+	}
+	if reflect.DeepEqual(f.stash, before.stash) {
+		same[askStock], same[askAllStock] = true, true
+	}
+	return same
+}
+
 // forget drops what rests on an answer that has changed.
 func (k *kept) forget(changed changes) {
 	k.fits.forget(changed)
+	k.ledgers.forget(changed)
 	k.panels.forget(changed)
 	k.taught.forget(changed)
 	k.rates.forget(changed)
@@ -92,16 +112,15 @@ func (s *drawer[K, V]) forget(changed changes) {
 
 // buildFit is how a build fits its wearer on the days that matter.
 type buildFit struct {
-	now    fit.Table
-	plan   *room.Plan // what can be done about what is short now; nil where nothing is
-	then   *fit.Table // when it was first finished, where that is known
-	ledger fit.Book
+	now  fit.Table
+	plan *room.Plan // what can be done about what is short now; nil where nothing is
+	then *fit.Table // when it was first finished, where that is known
 }
 
 func (b *book) fit(build *journal.Build) buildFit {
 	return b.facts.kept.fits.get(b, build, func(b *book) buildFit {
 		b.trace.Record(build)
-		f := buildFit{now: fit.Of(b.Journal, build, b.Today), ledger: fit.Ledger(b.Journal, build)}
+		f := buildFit{now: fit.Of(b.Journal, build, b.Today)}
 		if plan := room.For(b.Journal, build, f.now, b.rates()); len(plan.Needs) > 0 {
 			f.plan = &plan
 		}
@@ -110,6 +129,14 @@ func (b *book) fit(build *journal.Build) buildFit {
 			f.then = &then
 		}
 		return f
+	})
+}
+
+// ledgerOf returns what was altered on a build.
+func (b *book) ledgerOf(build *journal.Build) fit.Book {
+	return b.facts.kept.ledgers.get(b, build, func(b *book) fit.Book {
+		b.trace.Record(build)
+		return fit.Ledger(b.Journal, build)
 	})
 }
 

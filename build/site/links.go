@@ -44,7 +44,7 @@ func (d desk) href(r journal.Record, anchor string) string {
 // ref links to what a field names. A name that leads nowhere is shown as it was
 // written; check has told of it.
 func (d desk) ref(ref journal.Ref, kinds ...journal.Kind) theme.Link {
-	r, ok := d.Journal.Find(ref.To, kinds...)
+	r, ok := d.Journal.Named(ref.To, kinds...)
 	if !ok {
 		return theme.Link{Text: ref.To}
 	}
@@ -73,7 +73,7 @@ func (d desk) ids(lists ...[]journal.ID) []theme.Link {
 	links := make([]theme.Link, 0, n)
 	for _, ids := range lists {
 		for _, id := range ids {
-			if r, ok := d.Journal.Find(string(id)); ok {
+			if r, ok := d.Journal.Named(string(id)); ok {
 				links = append(links, d.to(r))
 			}
 		}
@@ -105,7 +105,7 @@ func (l linker) Tie(link prose.Link) (href, text string, ok bool) {
 	if link.Form == prose.Relative {
 		r, ok = l.Journal.FileOf(l.record.Head().File, link.To)
 	} else {
-		r, ok = l.Journal.Find(link.To)
+		r, ok = l.Journal.Named(link.To)
 	}
 	if !ok {
 		return "", cmp.Or(link.Text, link.To), false
@@ -123,7 +123,7 @@ func (l linker) Answer(anchor string) (words string, link theme.Link) {
 	}
 	for _, c := range l.decisionsFor(id) {
 		if o, ok := c.Outcome(); ok && c.From == id && c.Anchor == anchor {
-			if from, ok := l.Journal.Find(string(o.From)); ok {
+			if from, ok := l.Journal.Named(string(o.From)); ok {
 				return string(o.How) + ", says", l.to(from)
 			}
 		}

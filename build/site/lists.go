@@ -14,7 +14,6 @@ import (
 	"hussif/build/lesson"
 	"hussif/content/edtf"
 	"hussif/content/journal"
-	"hussif/content/source"
 	"hussif/theme"
 )
 
@@ -82,8 +81,8 @@ func (d desk) groups(k journal.Kind) []theme.CardGroup {
 			return "Past"
 		}, "To come", "Past")
 	}
-	if len(j.Notes()) > manyNotes {
-		return d.years()
+	if years := d.allYears(); years != nil {
+		return d.years(years)
 	}
 	return d.grouped(newestNotes(j.Notes()), yearOf)
 }
@@ -105,20 +104,19 @@ func yearOf(r journal.Record) string {
 
 // notesByYear sorts the notes of a journal under the page of their year; nil where
 // one list holds them all.
-func (b *book) notesByYear() map[string][]*journal.Note {
-	if len(b.Journal.Notes()) <= manyNotes {
+func notesByYear(j *journal.Journal) map[string][]*journal.Note {
+	if len(j.Notes()) <= manyNotes {
 		return nil
 	}
 	years := make(map[string][]*journal.Note)
-	for _, n := range b.Journal.Notes() {
+	for _, n := range j.Notes() {
 		years[yearOf(n)] = append(years[yearOf(n)], n)
 	}
 	return years
 }
 
 // years lists the years that have a page of their own, the newest first.
-func (d desk) years() []theme.CardGroup {
-	years := d.notesByYear()
+func (d desk) years(years map[string][]*journal.Note) []theme.CardGroup {
 	var group theme.CardGroup
 	for _, year := range slices.Backward(slices.Sorted(maps.Keys(years))) {
 		group.Cards = append(group.Cards, theme.Card{
@@ -133,7 +131,7 @@ func (d desk) years() []theme.CardGroup {
 func (b *book) notesOf(year string) any {
 	d := b.at(address.Year(year))
 	view := theme.List{Frame: b.frame(d.path, "Notes of "+year, "", "notes", d.shelfLink(journal.KindNote))}
-	view.Groups = d.grouped(newestNotes(b.notesByYear()[year]), func(r journal.Record) string {
+	view.Groups = d.grouped(newestNotes(b.notesIn(year)), func(r journal.Record) string {
 		_, month, _ := r.(*journal.Note).Date.Date()
 		return time.Month(month).String()
 	})
@@ -280,7 +278,7 @@ const (
 
 func (d desk) nextGroup(g lesson.Group, many bool) theme.Group {
 	out := theme.Group{Title: theme.Link{Text: g.Name}}
-	if r, ok := d.Journal.Find(string(g.ID)); ok {
+	if r, ok := d.Journal.Named(string(g.ID)); ok {
 		out.Title = d.to(r)
 	}
 	shown := g.Lessons
@@ -299,7 +297,7 @@ func (b *book) tags() any {
 	d := b.at(address.Tags)
 	view := theme.Tags{Frame: b.frame(d.path, "Tags", "", "tags")}
 	links := make(map[string][]theme.Link)
-	for _, r := range b.Journal.Records() {
+	for _, r := range b.tagged() {
 		for _, t := range r.Head().Tags {
 			l := d.to(r)
 			l.Note = strings.ToLower(shelfOf(r.Head().Kind).One)
@@ -316,18 +314,13 @@ func (b *book) tags() any {
 func (b *book) found() any {
 	d := b.at(address.Found)
 	view := theme.Found{Frame: b.frame(d.path, "What check found", "", "found")}
-	pages := make(map[*source.File]journal.Record)
-	for _, r := range b.Journal.Records() {
-		pages[r.Head().File] = r
-	}
-	b.trace.Ask(askFound, "")
-	for _, f := range b.Findings {
+	for _, f := range b.findings() {
 		shown := theme.Finding{Level: f.Level.String(), Place: "the journal", Text: f.Text, Rule: f.Rule, Advice: f.Advice()}
 		if !f.Span.IsZero() {
 			shown.Place = f.Span.String()
 			shown.Line = strings.TrimSpace(f.Span.Line())
 		}
-		if r := pages[f.Span.File]; r != nil {
+		if r, ok := b.recordIn(f.Span.File); ok {
 			shown.Page = d.to(r)
 		}
 		view.Findings = append(view.Findings, shown)

@@ -43,7 +43,7 @@ func (b *book) note(r *journal.Note) any {
 	}
 	if r.Of != nil {
 		view.Of = d.to(r.Of)
-		if l := d.ledger(b.fit(r.Of).ledger, func(from fit.Reason) bool { return from.Record == r.ID }); l != nil {
+		if l := d.ledger(b.ledgerOf(r.Of), func(from fit.Reason) bool { return from.Record == r.ID }); l != nil {
 			view.Altered, view.Checks = l.Rows, l.Checks
 		}
 		view.Earlier, view.Later = d.neighbours(r)

@@ -52,7 +52,7 @@ func (b *book) pages() []page {
 	for _, s := range shelves {
 		add(s.path(), func(b *book) any { return b.list(s) })
 	}
-	for year := range b.notesByYear() {
+	for year := range b.facts.byYear {
 		add(address.Year(year), func(b *book) any { return b.notesOf(year) })
 	}
 	for _, r := range b.Journal.Records() {

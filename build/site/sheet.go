@@ -35,7 +35,7 @@ func (b *book) buildSheet(r *journal.Build) any {
 	view.Fit = d.fitTable("Fit today", fits.now)
 	view.Tapes = d.tapes(fits.now)
 	view.Room = d.room(r)
-	view.Ledger = d.ledger(fits.ledger, anywhere)
+	view.Ledger = d.ledger(b.ledgerOf(r), anywhere)
 	view.Seams, view.Closures, view.Pieces = d.seams(r.Seams), d.closures(r), d.pieces(r.Pieces)
 	view.Needs = d.needs(r.Needs)
 	view.Left = d.leftTable(r)

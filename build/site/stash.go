@@ -28,7 +28,7 @@ func (b *book) stashPage() any {
 				words = append(words, d.hold(h))
 			}
 		}
-		if r, ok := b.Journal.Find(string(task.Build)); ok && len(words) > 0 {
+		if r, ok := b.Journal.Named(string(task.Build)); ok && len(words) > 0 {
 			view.Lacks = append(view.Lacks, theme.StashLack{Build: d.to(r), Words: words})
 		}
 	}
@@ -38,7 +38,7 @@ func (b *book) stashPage() any {
 func (d desk) stashRow(s stock.Sheet) theme.StashRow {
 	f := d.Journal.Settings.Format
 	row := theme.StashRow{}
-	if r, ok := d.Journal.Find(string(s.Material)); ok {
+	if r, ok := d.Journal.Named(string(s.Material)); ok {
 		row.Material = d.to(r)
 	}
 	join := func(to *string, words string) {
@@ -64,7 +64,7 @@ func (d desk) stashRow(s stock.Sheet) theme.StashRow {
 	}
 	seen := make(map[journal.ID]bool)
 	for _, u := range s.Builds {
-		if r, ok := d.Journal.Find(string(u.Build)); ok && !seen[u.Build] {
+		if r, ok := d.Journal.Named(string(u.Build)); ok && !seen[u.Build] {
 			seen[u.Build] = true
 			row.Builds = append(row.Builds, d.to(r))
 		}

@@ -164,13 +164,13 @@ func (b *book) occasion(r *journal.Occasion) any {
 	outing := b.outing(r)
 	for _, w := range outing.Wearers {
 		name := "Nobody named"
-		if p, ok := b.Journal.Find(string(w.Person)); ok {
+		if p, ok := b.Journal.Named(string(w.Person)); ok {
 			name = p.Head().Title
 		}
 		group := theme.CardGroup{Title: name}
 		for _, l := range w.Layers {
 			card := theme.Card{Link: theme.Link{Text: l.Name}}
-			if build, ok := b.Journal.Find(string(l.Build)); ok {
+			if build, ok := b.Journal.Named(string(l.Build)); ok {
 				card.Link = d.to(build)
 			}
 			group.Cards = append(group.Cards, card)
@@ -180,7 +180,7 @@ func (b *book) occasion(r *journal.Occasion) any {
 			view.Hands = append(view.Hands, theme.Fact{Name: name, Value: d.helpWords(h)})
 		}
 		for _, g := range w.Garments {
-			if build, ok := b.Journal.Find(string(g.Build)); ok && !outing.Passed && g.Trouble() {
+			if build, ok := b.Journal.Named(string(g.Build)); ok && !outing.Passed && g.Trouble() {
 				view.NotReady = append(view.NotReady, build.Head().Title+": "+g.Fits.Words(b.Journal.Settings.Format))
 			}
 		}
@@ -191,7 +191,7 @@ func (b *book) occasion(r *journal.Occasion) any {
 // helpWords says what a wearer cannot do alone, and with which garment.
 func (d desk) helpWords(h agenda.Help) string {
 	words := h.Words()
-	if build, ok := d.Journal.Find(string(h.Build)); ok {
+	if build, ok := d.Journal.Named(string(h.Build)); ok {
 		words = build.Head().Title + ": " + words
 	}
 	return words

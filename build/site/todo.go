@@ -35,7 +35,7 @@ func (d desk) job(t agenda.Task) theme.Job {
 		open := d.openFor(r.(*journal.Build))
 		job.Next = d.next(open[:min(len(open), mostOpen)])
 	}
-	if r, ok := d.Journal.Find(string(t.Work.Next.Occasion)); ok {
+	if r, ok := d.Journal.Named(string(t.Work.Next.Occasion)); ok {
 		job.For = d.to(r)
 		job.Away = away(t.Work.Next.Day, d.Today)
 		if t.Work.Next.Passed {
@@ -60,7 +60,7 @@ func (d desk) job(t agenda.Task) theme.Job {
 // hold says what holds a build up, with the title of a material that is short.
 func (d desk) hold(h agenda.Hold) string {
 	f := d.Journal.Settings.Format
-	if m, ok := d.Journal.Find(string(h.Lack.Material), journal.KindMaterial); ok {
+	if m, ok := d.Journal.Named(string(h.Lack.Material), journal.KindMaterial); ok {
 		return m.Head().Title + ": " + h.Lack.Words(f)
 	}
 	return plainDays(h.Words(f))

@@ -42,7 +42,7 @@ func (b *book) wardrobe(p *journal.Person) any {
 	} else {
 		view.Empty = "Nothing is made for " + p.Title + " yet."
 	}
-	if len(b.Journal.Builds())*len(b.Journal.People()) <= mostPairs {
+	if b.borrows() {
 		for _, g := range wardrobe.Borrow(b.Journal, p, b.Today).Garments {
 			view.Borrow = append(view.Borrow, d.answer(g))
 		}

@@ -55,8 +55,9 @@ func (w *Workshop) Show(in Input) {
 		w.book = &book{Input: in, facts: w.book.facts}
 		w.forget(w.kept().known.renew(w.book, func(q journal.Question) bool { return passing[q.About] }))
 	default:
-		w.book = newBook(in, w.kept())
-		w.forget(w.kept().renew(w.book))
+		before := w.book.facts
+		w.book = newBook(in, before.kept)
+		w.forget(before.kept.renew(w.book, before))
 		w.plan()
 	}
 }

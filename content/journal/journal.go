@@ -83,9 +83,15 @@ func (j *Journal) BuildsLinking(id ID, fields ...string) []*Build {
 // Find returns the record that a link written as to means: a whole ID, or the
 // last part of one where a single record has it. Where kinds are given only
 // records of those count.
-func (j *Journal) Find(to string, kinds ...Kind) (Record, bool) {
+func (j *Journal) Find(to string, kinds ...Kind) (Record, bool) { return j.one(to, kinds, Facts) }
+
+// Named does the same for who looks at no more of the record than its ID, its kind,
+// its title and the names of its parts.
+func (j *Journal) Named(to string, kinds ...Kind) (Record, bool) { return j.one(to, kinds, Named) }
+
+func (j *Journal) one(to string, kinds []Kind, about Aspect) (Record, bool) {
 	var found Record
-	for _, r := range j.called(to) {
+	for _, r := range j.called(to, about) {
 		switch {
 		case !isOf(r, kinds):
 		case found != nil:
@@ -100,7 +106,7 @@ func (j *Journal) Find(to string, kinds ...Kind) (Record, bool) {
 // candidates returns all records of some kinds that a link could mean.
 func (j *Journal) candidates(to string, kinds []Kind) []Record {
 	var found []Record
-	for _, r := range j.called(to) {
+	for _, r := range j.called(to, Facts) {
 		if isOf(r, kinds) {
 			found = append(found, r)
 		}
@@ -113,7 +119,7 @@ func isOf(r Record, kinds []Kind) bool {
 }
 
 // called returns the record of an ID, or else those whose IDs end so.
-func (j *Journal) called(to string) []Record {
+func (j *Journal) called(to string, about Aspect) []Record {
 	key := strings.ToLower(strings.TrimSuffix(to, ".md"))
 	found := j.byID[key]
 	switch {
@@ -123,18 +129,18 @@ func (j *Journal) called(to string) []Record {
 	default:
 		found = j.byName[key]
 	}
-	j.asked(key, found)
+	j.asked(key, found, about)
 	return found
 }
 
 // FileOf returns the record that a path written in one file means, as relative
-// Markdown links do.
+// Markdown links do, for who looks no further than with [Journal.Named].
 func (j *Journal) FileOf(from *source.File, to string) (Record, bool) {
 	name := path.Join(path.Dir(from.Name), to)
 	id, _ := placeInFolder(name)
 	key := strings.ToLower(string(id))
 	found := j.byID[key]
-	j.asked(key, found)
+	j.asked(key, found, Named)
 	for _, r := range found {
 		if r.Head().File.Name == name {
 			return r, true

@@ -236,11 +236,20 @@ func sameFacts(a, b reflect.Value) bool {
 // sum as long as the answer is the same. It is false for aspects that are not the
 // journal's own.
 func (j *Journal) Answer(q Question) (source.Sum, bool) {
-	h := source.NewHash()
+	var h source.Hash
 	switch q.About {
 	case Facts:
 		if found := j.byID[strings.ToLower(q.Of)]; len(found) > 0 {
-			addFamily(h, found[0])
+			addFamily(&h, found[0])
+		}
+	case Named:
+		if found := j.byID[strings.ToLower(q.Of)]; len(found) > 0 {
+			page := found[0].Head()
+			h.Text(page.Title)
+			h.Text(string(page.Kind))
+			for _, anchor := range Anchors(found[0]) {
+				h.Text(anchor)
+			}
 		}
 	case Text:
 		if found := j.byID[strings.ToLower(q.Of)]; len(found) > 0 {

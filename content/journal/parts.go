@@ -85,7 +85,7 @@ func alike(anchor string, among []string) []string {
 // other has the same, and else by all of it.
 func (j *Journal) Name(r Record) string {
 	id := r.Head().ID
-	if len(j.called(id.Name())) == 1 {
+	if len(j.called(id.Name(), Named)) == 1 {
 		return id.Name()
 	}
 	return string(id)

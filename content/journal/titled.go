@@ -17,7 +17,7 @@ func (j *Journal) Titled(words string) string {
 	}
 	return bareTie.ReplaceAllStringFunc(words, func(tie string) string {
 		to := bareTie.FindStringSubmatch(tie)[1]
-		if r, ok := j.Find(strings.TrimSpace(to)); ok {
+		if r, ok := j.Named(strings.TrimSpace(to)); ok {
 			return r.Head().Title
 		}
 		return strings.Trim(tie, "[]")

@@ -20,6 +20,7 @@ type Aspect string
 // The aspects of a journal.
 const (
 	Facts   Aspect = "facts"   // what a record holds; of a build, with its notes
+	Named   Aspect = "named"   // what a record is called: its kind, its title and the names of its parts
 	Text    Aspect = "text"    // the words of one record's text
 	Called  Aspect = "called"  // which records have a name, in lower case
 	Linking Aspect = "linking" // which records link to one, by which fields
@@ -139,13 +140,18 @@ func (j *Journal) FilesIn(folder string) []string {
 	return names
 }
 
-// asked writes down that a name was looked up and what it led to.
-func (j *Journal) asked(key string, found []Record) {
+// asked writes down that a name was looked up, and what is asked of that which it
+// leads to: its facts, or only what it is called.
+func (j *Journal) asked(key string, found []Record, about Aspect) {
 	if j.trace == nil {
 		return
 	}
 	j.trace.Ask(Called, key[strings.LastIndexByte(key, '/')+1:])
 	for _, r := range found {
-		j.trace.Record(r)
+		if about == Named {
+			j.trace.Ask(Named, string(r.Head().ID))
+		} else {
+			j.trace.Record(r)
+		}
 	}
 }
