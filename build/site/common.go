@@ -47,15 +47,7 @@ func (d desk) card(r journal.Record) theme.Card {
 }
 
 // open counts the next-time notes about a record that are not answered for it.
-func (b *book) open(id journal.ID) int {
-	n := 0
-	for _, l := range b.lessons.For(id) {
-		if b.lessons.StateFor(l, id) == lesson.Open {
-			n++
-		}
-	}
-	return n
-}
+func (b *book) open(id journal.ID) int { return b.lessons.CountOpen(id) }
 
 func (d desk) cards(records []journal.Record) []theme.Card {
 	var cards []theme.Card
