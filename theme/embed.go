@@ -14,7 +14,7 @@ import (
 // what they say and draw is part of every page.
 //
 //go:embed templates style fonts
-//go:embed cards.go contents.go dossier.go embed.go figures.go frame.go jobs.go menu.go parts.go printer.go
+//go:embed cards.go contents.go dossier.go embed.go figures.go frame.go jobs.go menu.go note.go parts.go printer.go
 //go:embed prose.go proselink.go record.go render.go sheet.go verdicts.go view.go wardrobe.go
 //go:embed draw/*.css draw/*.go
 var files embed.FS

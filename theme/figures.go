@@ -1,20 +1,13 @@
 package theme
 
-import (
-	"html/template"
-	"strings"
-)
+import "strings"
 
-// figures returns text with each common fraction marked, so that the style can
+// figures prints text with each common fraction marked, so that the style can
 // set "37 1/2 in" with a built fraction on one line, and the text stays as typed, but
 // for a blank that does not break, when it is copied or read aloud. Dates such as 1780/1789 and 3/4/26 are no fractions.
-func figures(text string) template.HTML {
-	if !strings.Contains(text, "/") {
-		return template.HTML(template.HTMLEscapeString(text))
-	}
-	var b strings.Builder
+func (p *printer) figures(text string) {
 	done := 0
-	for at := 0; at < len(text); at++ {
+	for at := strings.IndexByte(text, '/'); at >= 0 && at < len(text); at++ {
 		if text[at] != '/' {
 			continue
 		}
@@ -22,15 +15,14 @@ func figures(text string) template.HTML {
 		if !isFraction(text, from, at, to) {
 			continue
 		}
-		b.WriteString(template.HTMLEscapeString(joined(text[done:from])))
-		b.WriteString(`<span class="fraction">`)
-		b.WriteString(text[from:to])
-		b.WriteString(`</span>`)
+		p.text(joined(text[done:from]))
+		p.WriteString(`<span class="fraction">`)
+		p.WriteString(text[from:to])
+		p.WriteString(`</span>`)
 		done = to
 		at = to - 1
 	}
-	b.WriteString(template.HTMLEscapeString(text[done:]))
-	return template.HTML(b.String())
+	p.text(text[done:])
 }
 
 // joined keeps a whole number on one line with the fraction that follows it.

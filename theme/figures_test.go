@@ -32,7 +32,9 @@ func TestFigures(t *testing.T) {
 		`<b> 1/2 & "3/8"`:               "&lt;b&gt; [1/2] &amp; &#34;[3/8]&#34;",
 		"nothing to see & <i>no</i> / ": "nothing to see &amp; &lt;i&gt;no&lt;/i&gt; / ",
 	} {
-		got := strings.ReplaceAll(string(figures(text)), `<span class="fraction">`, "[")
+		var p printer
+		p.figures(text)
+		got := strings.ReplaceAll(p.String(), `<span class="fraction">`, "[")
 		got = strings.ReplaceAll(got, "</span>", "]")
 		if got != want {
 			t.Errorf("figures(%q) is %s, want %s", text, got, want)

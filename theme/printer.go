@@ -12,7 +12,19 @@ import (
 type hypertext struct{ bytes.Buffer }
 
 // text writes text, which it escapes.
-func (h *hypertext) text(s string) { h.WriteString(template.HTMLEscapeString(s)) }
+func (h *hypertext) text(s string) {
+	for i := range len(s) {
+		if mustEscape[s[i]] {
+			h.WriteString(template.HTMLEscapeString(s))
+			return
+		}
+	}
+	h.WriteString(s)
+}
+
+// mustEscape has the characters that [template.HTMLEscapeString] does not leave as
+// they are.
+var mustEscape = [256]bool{'<': true, '>': true, '&': true, '"': true, '\'': true, 0: true}
 
 // attr writes an attribute, or nothing where it has no value.
 func (h *hypertext) attr(name, value string) {
@@ -64,9 +76,6 @@ func (p *printer) figured(before, text, after string) {
 	p.figures(text)
 	p.WriteString(after)
 }
-
-// figures prints text with its fractions marked.
-func (p *printer) figures(text string) { p.WriteString(string(figures(text))) }
 
 func (p *printer) number(n int) { p.Write(strconv.AppendInt(p.AvailableBuffer(), int64(n), 10)) }
 

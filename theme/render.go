@@ -38,7 +38,7 @@ func New() (*Theme, error) {
 // parse reads the templates. Each is named for its file.
 func (t *Theme) parse() (err error) {
 	t.templates, err = template.New("").Funcs(template.FuncMap{
-		"figures":      figures,
+		"figures":      printing(t, (*printer).figures),
 		"top":          printing(t, (*printer).top),
 		"bottom":       printing(t, (*printer).bottom),
 		"link":         printing(t, (*printer).link),
@@ -47,6 +47,7 @@ func (t *Theme) parse() (err error) {
 		"rows":         printing(t, (*printer).rows),
 		"ruled":        t.ruled,
 		"contents":     printing(t, (*printer).contents),
+		"tagLinks":     printing(t, (*printer).tagLinks),
 		"backlinks":    printing(t, (*printer).backlinks),
 		"nexts":        printing(t, (*printer).nexts),
 		"decisions":    printing(t, (*printer).decisions),
@@ -70,6 +71,12 @@ func (t *Theme) parse() (err error) {
 // [Stash] or [ToDo], or a pointer to one. The error is about w, or about a view of
 // another type; nothing has been written then but what w took.
 func (t *Theme) Render(w io.Writer, view any) error {
+	switch n := view.(type) {
+	case Note:
+		return t.renderNote(w, &n)
+	case *Note:
+		return t.renderNote(w, n)
+	}
 	name, err := templateOf(view)
 	if err != nil {
 		return err
@@ -84,7 +91,20 @@ func (t *Theme) Render(w io.Writer, view any) error {
 	return err
 }
 
-// templateOf returns the name of the template for a view.
+func (t *Theme) renderNote(w io.Writer, n *Note) error {
+	p := t.printers.Get().(*printer)
+	defer t.printers.Put(p)
+	p.Reset()
+	p.err = nil
+	p.note(n)
+	if p.err != nil {
+		return p.err
+	}
+	_, err := w.Write(p.Bytes())
+	return err
+}
+
+// templateOf returns the name of the template for a view other than a note.
 func templateOf(view any) (string, error) {
 	switch view.(type) {
 	case Start, *Start:
@@ -93,8 +113,6 @@ func templateOf(view any) (string, error) {
 		return "list.html", nil
 	case Build, *Build:
 		return "build.html", nil
-	case Note, *Note:
-		return "note.html", nil
 	case Person, *Person:
 		return "person.html", nil
 	case Thing, *Thing:

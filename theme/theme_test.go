@@ -25,6 +25,9 @@ func newTheme(t testing.TB) *Theme {
 
 func TestTemplatesMatchTheirViews(t *testing.T) {
 	for _, view := range views() {
+		if _, ok := view.(Note); ok {
+			continue // printed without a template
+		}
 		name, err := templateOf(view)
 		if err != nil {
 			t.Fatal(err)

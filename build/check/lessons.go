@@ -45,13 +45,13 @@ carries: jacket-draft#next-cut-sleeve-wider
 			if !unfinished(b) || slices.ContainsFunc(b.Notes, func(n *journal.Note) bool { return p.Journal.Faulty(n) }) {
 				return
 			}
-			open := list.OpenFor(b)
-			if len(open) == 0 {
+			open, all := list.OpenFor(b, mostListed)
+			if all == 0 {
 				return
 			}
-			f := p.Report(b.Value("title"), source.Hint, "%s for %s", notesUnanswered(len(open)), b.Title)
+			f := p.Report(b.Value("title"), source.Hint, "%s for %s", notesUnanswered(all), b.Title)
 			f.Help = "carry each with `carries:`, or put it under `set aside:` with a reason"
-			for _, l := range open[:min(len(open), mostListed)] {
+			for _, l := range open {
 				if from, ok := p.Journal.Find(string(l.From)); ok {
 					f.Related = append(f.Related, source.Place{Span: placeOf(from, l.Anchor), Text: p.Journal.Name(from) + "#" + l.Anchor})
 				}

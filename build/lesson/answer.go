@@ -32,8 +32,10 @@ type Answer struct {
 func (l Lesson) State() State { return stateOf(l.Answers) }
 
 // By returns a build's own answer to the lesson.
-func (l Lesson) By(build journal.ID) (Answer, bool) {
-	for _, a := range l.Answers {
+func (l Lesson) By(build journal.ID) (Answer, bool) { return by(l.Answers, build) }
+
+func by(answers []Answer, build journal.ID) (Answer, bool) {
+	for _, a := range answers {
 		if a.Build == build && build != "" {
 			return a, true
 		}

@@ -145,7 +145,11 @@ func TestOpenFor(t *testing.T) {
 		{"plain", nil}, // the wearer alone is no way to a lesson
 	} {
 		var got []string
-		for _, l := range list.OpenFor(j.Build(journal.Ref{To: test.build})) {
+		open, all := list.OpenFor(j.Build(journal.Ref{To: test.build}), 10)
+		if first, same := list.OpenFor(j.Build(journal.Ref{To: test.build}), 1); same != all || len(first) != min(all, 1) {
+			t.Errorf("%s has %d open, but %d with the first alone", test.build, all, same)
+		}
+		for _, l := range open {
 			got = append(got, l.Text)
 		}
 		slices.Sort(got)
@@ -205,6 +209,21 @@ func TestLastWord(t *testing.T) {
 		}
 		if a, ok := l.By("builds/b"); !ok || string(a.State) != test.want {
 			t.Errorf("%s: by the build %+v", test.name, a)
+		}
+	}
+}
+
+func TestCountOpen(t *testing.T) {
+	list := Gather(open(t, life))
+	for _, id := range []journal.ID{"patterns/draft", "techniques/piping", "people/wren", "builds/first", "builds/third", "builds/nothing"} {
+		want := 0
+		for _, l := range list.For(id) {
+			if list.StateFor(l, id) == Open {
+				want++
+			}
+		}
+		if got := list.CountOpen(id); got != want {
+			t.Errorf("%s has %d open, want %d", id, got, want)
 		}
 	}
 }

@@ -64,8 +64,10 @@ type List struct {
 // same list: those of one day go by the ID of their record and then as written,
 // front matter before text.
 func Gather(j *journal.Journal) List {
-	list := List{titles: make(map[journal.ID]string)}
-	for _, r := range j.Records() {
+	records := j.Records()
+	list := List{titles: make(map[journal.ID]string, len(records))}
+	var all []*Lesson // which take less moving about than the lessons themselves
+	for _, r := range records {
 		page := r.Head()
 		list.titles[page.ID] = page.Title
 		for i := range page.Next {
@@ -73,7 +75,7 @@ func Gather(j *journal.Journal) List {
 			l := begin(r, next.Do, next.Anchor)
 			l.readFields(j, next)
 			l.inherit(j, r)
-			list.All = append(list.All, l)
+			all = append(all, &l)
 		}
 		for _, remark := range page.Text.Remarks {
 			if remark.Kind != prose.NextTime || remark.Private {
@@ -82,10 +84,14 @@ func Gather(j *journal.Journal) List {
 			l := begin(r, remark.Text, remark.Anchor)
 			l.readTail(j, remark.About)
 			l.inherit(j, r)
-			list.All = append(list.All, l)
+			all = append(all, &l)
 		}
 	}
-	slices.SortStableFunc(list.All, newestFirst)
+	slices.SortStableFunc(all, newestFirst)
+	list.All = make([]Lesson, len(all))
+	for i, l := range all {
+		list.All[i] = *l
+	}
 	list.index()
 	list.works = worksOf(j)
 	list.answer(j)
@@ -93,7 +99,7 @@ func Gather(j *journal.Journal) List {
 }
 
 // newestFirst keeps those without a day for last.
-func newestFirst(a, b Lesson) int {
+func newestFirst(a, b *Lesson) int {
 	switch {
 	case a.Day == b.Day:
 		return 0

@@ -169,7 +169,7 @@ func TestGroups(t *testing.T) {
 		for _, g := range test.groups {
 			said = append(said, fmt.Sprintf("%s (%s) %d", g.Name, g.ID, len(g.Lessons)))
 			for i := range g.Lessons[1:] {
-				if newestFirst(g.Lessons[i], g.Lessons[i+1]) > 0 {
+				if newestFirst(&g.Lessons[i], &g.Lessons[i+1]) > 0 {
 					t.Errorf("%s is not newest first", g.Name)
 				}
 			}

@@ -76,11 +76,12 @@ func line(j *journal.Journal, b *journal.Build) []journal.ID {
 // OpenFor returns the lessons that a build has still to answer, newest first:
 // those about its patterns and techniques, and about the garments it was made
 // from, that were written before it was begun, not in it, and answered neither by
-// it nor for it. See the package comment.
-func (l List) OpenFor(b *journal.Build) []Lesson {
+// it nor for it. See the package comment. There may be thousands: no more than most
+// come back, and how many there are.
+func (l List) OpenFor(b *journal.Build, most int) ([]Lesson, int) {
 	w := l.works[b.ID]
 	if w == nil {
-		return nil
+		return nil, 0
 	}
 	var places []int
 	for _, ids := range [][]journal.ID{w.line, w.patterns, w.techniques} {
@@ -93,11 +94,23 @@ func (l List) OpenFor(b *journal.Build) []Lesson {
 		lesson := &l.All[at]
 		return lesson.Build == b.ID || !l.before(lesson, w) || l.stateIn(lesson, w) != Open
 	})
-	return l.pick(places)
+	return l.pick(places[:min(len(places), most)]), len(places)
+}
+
+// CountOpen returns how many of the lessons that bear on a record are open as its
+// page sees them: see [List.StateFor].
+func (l List) CountOpen(id journal.ID) int {
+	n := 0
+	for _, at := range l.bearing[id] {
+		if l.stateFor(&l.All[at], id) == Open {
+			n++
+		}
+	}
+	return n
 }
 
 // before reports whether a lesson could be known when a build was begun.
-func (l List) before(lesson *Lesson, w *work) bool {
+func (l *List) before(lesson *Lesson, w *work) bool {
 	if lesson.Day != 0 {
 		return w.begun == 0 || lesson.Day < w.begun
 	}
@@ -109,17 +122,17 @@ func (l List) before(lesson *Lesson, w *work) bool {
 }
 
 // stateIn returns what has become of a lesson for one build.
-func (l List) stateIn(lesson *Lesson, w *work) State {
-	if a, ok := lesson.By(w.id); ok {
+func (l *List) stateIn(lesson *Lesson, w *work) State {
+	if a, ok := by(lesson.Answers, w.id); ok {
 		return a.State
 	}
 	for _, a := range lesson.Answers {
 		if a.State != Carried {
 			continue
 		}
-		by := l.works[a.Build]
-		if by == nil || shared(lesson.Patterns, w.patterns, by.patterns) || shared(lesson.Techniques, w.techniques, by.techniques) ||
-			shared(append([]journal.ID{lesson.Build}, lesson.Others...), w.line, by.line) {
+		other := l.works[a.Build]
+		if other == nil || shared(lesson.Patterns, w.patterns, other.patterns) || shared(lesson.Techniques, w.techniques, other.techniques) ||
+			shared([]journal.ID{lesson.Build}, w.line, other.line) || shared(lesson.Others, w.line, other.line) {
 			return Carried
 		}
 	}
@@ -134,12 +147,14 @@ func shared(a, b, c []journal.ID) bool {
 // StateFor returns what has become of a lesson as the page of a record sees it: a
 // build, or a pattern, technique or person, where only what their own builds
 // answered counts. For any other record it is the lesson's state anywhere.
-func (l List) StateFor(lesson Lesson, id journal.ID) State {
+func (l List) StateFor(lesson Lesson, id journal.ID) State { return l.stateFor(&lesson, id) }
+
+func (l *List) stateFor(lesson *Lesson, id journal.ID) State {
 	if w := l.works[id]; w != nil && lesson.Build != id {
-		return l.stateIn(&lesson, w)
+		return l.stateIn(lesson, w)
 	}
-	if !slices.Contains(slices.Concat(lesson.Patterns, lesson.Techniques, lesson.People), id) {
-		return lesson.State()
+	if !slices.Contains(lesson.Patterns, id) && !slices.Contains(lesson.Techniques, id) && !slices.Contains(lesson.People, id) {
+		return stateOf(lesson.Answers)
 	}
 	return l.among(lesson, func(w *work) bool {
 		return slices.Contains(w.patterns, id) || slices.Contains(w.techniques, id) || w.person == id
@@ -149,12 +164,12 @@ func (l List) StateFor(lesson Lesson, id journal.ID) State {
 // StateForGarment returns the same for a kind of garment.
 func (l List) StateForGarment(lesson Lesson, garment string) State {
 	garment = near.Folded(garment)
-	return l.among(lesson, func(w *work) bool { return w.garment == garment })
+	return l.among(&lesson, func(w *work) bool { return w.garment == garment })
 }
 
 // among returns what has become of a lesson in some builds, and in work that
 // belongs to none.
-func (l List) among(lesson Lesson, own func(*work) bool) State {
+func (l *List) among(lesson *Lesson, own func(*work) bool) State {
 	var answers []Answer
 	for _, a := range lesson.Answers {
 		if w := l.works[a.Build]; w == nil || own(w) {

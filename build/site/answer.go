@@ -23,11 +23,14 @@ func (b *book) answer(q journal.Question) source.Sum {
 		}
 		for _, l := range f.lessons.For(id) {
 			h.add(l)
-			h.Text(string(f.lessons.StateFor(l, id)))
 		}
+	case askCount:
+		h.Number(uint64(f.lessons.CountOpen(id)))
 	case askOpen:
 		if build := b.Journal.Build(journal.Ref{To: q.Of}); build != nil {
-			h.add(f.lessons.OpenFor(build))
+			open, all := f.lessons.OpenFor(build, mostOpen)
+			h.add(open)
+			h.Number(uint64(all))
 		}
 	case askDecisions:
 		h.add(f.settled.For(id))

@@ -75,6 +75,7 @@ func (b *book) traced(t *journal.Trace) *book {
 // The aspects of what follows from a journal.
 const (
 	askLessons   journal.Aspect = "lessons"   // of one record, with what became of them
+	askCount     journal.Aspect = "count"     // of those that are open for a record
 	askOpen      journal.Aspect = "open"      // lessons for one build
 	askDecisions journal.Aspect = "decisions" // of one record
 	askClaims    journal.Aspect = "claims"    // of one build
@@ -113,18 +114,15 @@ func (b *book) lessonsFor(id journal.ID) []lesson.Lesson {
 
 // open counts the next-time notes about a record that are not answered for it.
 func (b *book) open(id journal.ID) int {
-	n := 0
-	for _, l := range b.lessonsFor(id) {
-		if b.facts.lessons.StateFor(l, id) == lesson.Open {
-			n++
-		}
-	}
-	return n
+	b.trace.Ask(askCount, string(id))
+	return b.facts.lessons.CountOpen(id)
 }
 
-func (b *book) openFor(build *journal.Build) []lesson.Lesson {
+// openFor returns the first of the lessons that a build has still to answer, and how
+// many there are.
+func (b *book) openFor(build *journal.Build) ([]lesson.Lesson, int) {
 	b.trace.Ask(askOpen, string(build.ID))
-	return b.facts.lessons.OpenFor(build)
+	return b.facts.lessons.OpenFor(build, mostOpen)
 }
 
 func (b *book) allLessons() lesson.List {

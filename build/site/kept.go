@@ -41,7 +41,7 @@ func (k *kept) renew(b *book, before *facts) changes {
 func (f *facts) alike(before *facts) map[journal.Aspect]bool {
 	same := make(map[journal.Aspect]bool)
 	if f.lessons.Same(before.lessons) {
-		same[askLessons], same[askOpen], same[askAllLessons] = true, true, true
+		same[askLessons], same[askCount], same[askOpen], same[askAllLessons] = true, true, true, true
 	}
 	if reflect.DeepEqual(f.settled, before.settled) {
 		same[askDecisions], same[askAllDecisions] = true, true

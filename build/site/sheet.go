@@ -40,9 +40,8 @@ func (b *book) buildSheet(r *journal.Build) any {
 	view.Needs = d.needs(r.Needs)
 	view.Left = d.leftTable(r)
 	view.Hours = d.hoursOf(r)
-	open := b.openFor(r)
-	if rest := len(open) - mostOpen; rest > 0 {
-		open = open[:mostOpen]
+	open, all := b.openFor(r)
+	if rest := all - mostOpen; rest > 0 {
 		view.Empty = append(view.Empty, fmt.Sprintf("%d older next-time notes of its patterns and techniques are open too and stand on their pages", rest))
 	}
 	view.Next = append(d.next(open), view.Next...)

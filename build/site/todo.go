@@ -32,8 +32,8 @@ func (d desk) job(t agenda.Task) theme.Job {
 	job := theme.Job{State: string(t.State), Mark: outlookMark(t.Work.Outlook.Verdict), Ready: plainDays(t.Work.OutlookWords())}
 	if r, ok := d.Journal.Find(string(t.Build)); ok {
 		job.Build = d.to(r)
-		open := d.openFor(r.(*journal.Build))
-		job.Next = d.next(open[:min(len(open), mostOpen)])
+		open, _ := d.openFor(r.(*journal.Build))
+		job.Next = d.next(open)
 	}
 	if r, ok := d.Journal.Named(string(t.Work.Next.Occasion)); ok {
 		job.For = d.to(r)

@@ -21,6 +21,15 @@ const (
 // Parse reads a span of a file as YAML. Faults in the YAML itself give a node of
 // kind None.
 func Parse(span source.Span) (Node, []source.Finding) {
+	if n, ok := plainly(span); ok {
+		return n, nil
+	}
+	return parseAny(span)
+}
+
+// parseAny reads all of YAML that a journal may hold, and says what is wrong with the
+// rest.
+func parseAny(span source.Span) (Node, []source.Finding) {
 	p := parser{span: span, lines: yamlLines(span), line: 1, column: 1, at: span.Start}
 	if at, bad := controlCharacter(span); bad {
 		p.report(at, NotYAML, "a character that cannot be seen stands here", "delete it and type the line again")

@@ -2,7 +2,6 @@ package journal
 
 import (
 	"cmp"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -80,13 +79,42 @@ func Anchor(r Record, written string) (string, bool) {
 		}
 		return counted[place-1], true
 	}
-	anchors := Anchors(r)
-	for _, anchor := range []string{written, prose.SetApart(written)} {
-		if slices.Contains(anchors, anchor) {
-			return anchor, true
-		}
+	if hasAnchor(r, written) {
+		return written, true
+	}
+	if apart := prose.SetApart(written); hasAnchor(r, apart) {
+		return apart, true
 	}
 	return written, false
+}
+
+// hasAnchor reports whether [Anchors] has an anchor. Every link to a part of a page
+// asks.
+func hasAnchor(r Record, anchor string) bool {
+	page := r.Head()
+	for i := range page.Next {
+		if page.Next[i].Anchor == anchor {
+			return true
+		}
+	}
+	if note, ok := r.(*Note); ok {
+		for i := range note.Decided {
+			if note.Decided[i].Anchor == anchor {
+				return true
+			}
+		}
+	}
+	for i := range page.Text.Remarks {
+		if remark := &page.Text.Remarks[i]; remark.Anchor == anchor && !remark.Private && (remark.Kind == prose.NextTime || remark.Kind == prose.Decided) {
+			return true
+		}
+	}
+	for i := range page.Text.Headings {
+		if page.Text.Headings[i].Anchor == anchor {
+			return true
+		}
+	}
+	return false
 }
 
 // Numbered reports whether an anchor is a place in the count of a page's notes or
@@ -98,16 +126,22 @@ func Numbered(anchor string) bool {
 
 // numbered takes an anchor such as "decided-2" apart.
 func numbered(anchor string) (prose.Kind, int, bool) {
+	var kind prose.Kind
 	word, digits, _ := strings.Cut(anchor, "-")
+	switch word {
+	case "next":
+		kind = prose.NextTime
+	case "decided":
+		kind = prose.Decided
+	default:
+		return 0, 0, false
+	}
+	if digits == "" || digits[0] < '0' || digits[0] > '9' { // as in nearly all; an error would cost more
+		return 0, 0, false
+	}
 	place, err := strconv.ParseUint(digits, 10, 16)
 	if err != nil || place == 0 {
 		return 0, 0, false
 	}
-	switch word {
-	case "next":
-		return prose.NextTime, int(place), true
-	case "decided":
-		return prose.Decided, int(place), true
-	}
-	return 0, 0, false
+	return kind, int(place), true
 }

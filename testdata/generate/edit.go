@@ -39,7 +39,9 @@ func (e *Editor) Edit() (what string, folders []string, err error) {
 		return "", nil, err
 	}
 	text, folder := string(data), []string{path.Dir(name)}
-	change := func(what, text string) (string, []string, error) { return what + " in " + name, folder, e.write(name, text) }
+	change := func(what, text string) (string, []string, error) {
+		return what + " in " + name, folder, e.write(name, text)
+	}
 	switch e.random.IntN(13) {
 	case 0:
 		return change("words at the end", text+"\nMore words.\n")
