@@ -7,6 +7,10 @@ package check
 
 import (
 	"io/fs"
+	"runtime"
+	"slices"
+
+	"golang.org/x/sync/errgroup"
 
 	"hussif/content/journal"
 	"hussif/content/source"
@@ -70,11 +74,50 @@ func Rules() []Rule {
 // Run looks for everything that the rules know. read holds what reading the
 // journal brought up; the answer has both, sorted.
 func Run(j *journal.Journal, files fs.FS, read []source.Finding) []source.Finding {
-	found := append([]source.Finding(nil), read...)
-	for _, r := range Rules() {
-		if r.Run != nil {
-			r.Run(&Pass{Journal: j, Files: files, rule: r.Name, found: &found})
-		}
+	return new(Checker).Run(j, files, read, nil)
+}
+
+// A Checker looks through one state of a journal after another. The zero Checker is
+// ready.
+type Checker struct {
+	journal *journal.Journal
+	found   [][]source.Finding // by rule
+}
+
+// Run does so for a journal that [journal.Keeper] keeps. Where its facts are as they
+// were the last time, only the rules are asked again that found something in the
+// files of the records that were read again: there it may stand elsewhere now.
+func (c *Checker) Run(j *journal.Journal, files fs.FS, read []source.Finding, again []journal.Record) []source.Finding {
+	rules := Rules()
+	old := make(map[string]bool)
+	for _, r := range again {
+		old[r.Head().File.Name] = true
 	}
-	return source.Sort(found)
+	known := c.journal == j && len(c.found) == len(rules)
+	if !known {
+		c.journal, c.found = j, make([][]source.Finding, len(rules))
+	}
+	var group errgroup.Group
+	group.SetLimit(runtime.GOMAXPROCS(0))
+	for i, r := range rules {
+		if r.Run == nil || known && !touches(c.found[i], old) {
+			continue
+		}
+		group.Go(func() error {
+			var found []source.Finding
+			r.Run(&Pass{Journal: j, Files: files, rule: r.Name, found: &found})
+			c.found[i] = found
+			return nil
+		})
+	}
+	_ = group.Wait() // no rule fails
+	return source.Sort(append(slices.Clone(read), slices.Concat(c.found...)...))
+}
+
+// touches reports whether any finding names a place in one of some files.
+func touches(findings []source.Finding, files map[string]bool) bool {
+	in := func(s source.Span) bool { return s.File != nil && files[s.File.Name] }
+	return slices.ContainsFunc(findings, func(f source.Finding) bool {
+		return in(f.Span) || slices.ContainsFunc(f.Related, func(p source.Place) bool { return in(p.Span) })
+	})
 }

@@ -54,13 +54,6 @@ func (m *mirror) show(t testing.TB, in site.Input) {
 	maps.DeleteFunc(m.pages, func(path string, _ []byte) bool { return !wanted[path] })
 }
 
-// inputOf returns what a journal as it was read gives a site. No site is made of one
-// with errors.
-func inputOf(j *journal.Journal, files fs.FS, read []source.Finding) (site.Input, bool) {
-	findings := check.Run(j, files, read)
-	return site.Input{Journal: j, Findings: findings, Today: today}, source.Count(findings, source.Error) == 0
-}
-
 // After any edits the pages that were kept or made again are those of a site made anew.
 func TestWorkshopIsLikeMakingAnew(t *testing.T) {
 	quick, again, all := 0, 0, 0
@@ -80,6 +73,7 @@ func TestWorkshopIsLikeMakingAnew(t *testing.T) {
 		}
 		kept := newMirror(t)
 		var keeper journal.Keeper
+		var checker check.Checker
 		editor := generate.NewEditor(dir, seed)
 		var done []string
 		for range 40 {
@@ -95,7 +89,8 @@ func TestWorkshopIsLikeMakingAnew(t *testing.T) {
 			if len(u.Again) > 0 {
 				quick++
 			}
-			in, sound := inputOf(u.Journal, files, u.Findings)
+			in := site.Input{Journal: u.Journal, Findings: checker.Run(u.Journal, files, u.Findings, u.Again), Today: today}
+			sound := source.Count(in.Findings, source.Error) == 0
 			if !sound && len(done)%3 == 0 {
 				if folders, err = editor.Mend(); err != nil {
 					t.Fatal(err)
@@ -105,14 +100,13 @@ func TestWorkshopIsLikeMakingAnew(t *testing.T) {
 					t.Fatal(err)
 				}
 				u = keeper.Update(folder, nil)
-				in, _ = inputOf(u.Journal, files, u.Findings)
+				in = site.Input{Journal: u.Journal, Findings: checker.Run(u.Journal, files, u.Findings, u.Again), Today: today}
 			}
 			kept.show(t, in)
 
 			j, read := must(journal.Read(files)).Journal(nil)
 			clean := newMirror(t)
-			in, _ = inputOf(j, files, read)
-			clean.show(t, in)
+			clean.show(t, site.Input{Journal: j, Findings: check.Run(j, files, read), Today: today})
 			again, all = again+kept.again, all+clean.again
 			for _, path := range slices.Sorted(maps.Keys(clean.pages)) {
 				if !bytes.Equal(kept.pages[path], clean.pages[path]) {
