@@ -24,8 +24,6 @@ package lesson
 
 import (
 	"cmp"
-	"maps"
-	"reflect"
 	"slices"
 
 	"hussif/content/edtf"
@@ -125,9 +123,4 @@ func begin(r journal.Record, text, anchor string) Lesson {
 		l.Day = r.Date
 	}
 	return l
-}
-
-// Same reports whether two lists say the same, of every lesson to every record.
-func (l List) Same(other List) bool {
-	return reflect.DeepEqual(l.All, other.All) && reflect.DeepEqual(l.works, other.works) && maps.Equal(l.titles, other.titles)
 }

@@ -26,7 +26,7 @@ type book struct {
 
 // facts are what follows from a journal, shared by all pages.
 type facts struct {
-	paths    map[journal.ID]string // of records
+	paths    map[journal.ID]string // of records, those of earlier journals included
 	lessons  lesson.List
 	settled  decision.List
 	evidence *evidence.Book
@@ -39,21 +39,32 @@ type facts struct {
 	kept     *kept
 }
 
-// newBook works out what follows from a journal. What was kept from the one before
-// is used where it still holds.
-func newBook(in Input, k *kept) *book {
+// newBook works out what follows from a journal. What the book before it kept is used
+// where it still holds; there may be none.
+func newBook(in Input, before *facts) *book {
 	j := in.Journal
-	f := &facts{
-		paths: make(map[journal.ID]string, len(j.Records())), lessons: lesson.Gather(j), settled: decision.Gather(j),
-		evidence: evidence.Gather(j), stash: stock.Gather(j), work: effort.Gather(j, in.Today),
-		byYear: notesByYear(j), kept: k,
+	f := &facts{paths: make(map[journal.ID]string), kept: new(kept)}
+	if before != nil {
+		f.paths, f.kept = before.paths, before.kept
 	}
-	for _, r := range j.Records() {
-		f.paths[r.Head().ID] = address.Of(r.Head().ID)
-		if len(r.Head().Tags) > 0 {
-			f.tagged = append(f.tagged, r)
+	var group sync.WaitGroup
+	group.Go(func() { f.lessons = lesson.Gather(j) })
+	group.Go(func() { f.settled = decision.Gather(j) })
+	group.Go(func() {
+		f.evidence, f.stash, f.work = evidence.Gather(j), stock.Gather(j), effort.Gather(j, in.Today)
+		f.agenda = agenda.Of(j, f.stash, f.work)
+	})
+	group.Go(func() {
+		f.byYear = notesByYear(j)
+		for _, r := range j.Records() {
+			if id := r.Head().ID; f.paths[id] == "" {
+				f.paths[id] = address.Of(id)
+			}
+			if len(r.Head().Tags) > 0 {
+				f.tagged = append(f.tagged, r)
+			}
 		}
-	}
+	})
 	f.inFile = sync.OnceValue(func() map[string]journal.Record {
 		records := make(map[string]journal.Record, len(j.Records()))
 		for _, r := range j.Records() {
@@ -61,7 +72,7 @@ func newBook(in Input, k *kept) *book {
 		}
 		return records
 	})
-	f.agenda = agenda.Of(j, f.stash, f.work)
+	group.Wait()
 	return &book{Input: in, facts: f}
 }
 

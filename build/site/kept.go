@@ -26,8 +26,8 @@ type kept struct {
 // on an answer that has changed, and returns which have. What opening and sewing
 // takes by all notes is itself both kept and asked for.
 func (k *kept) renew(b *book, before *facts) changes {
-	same := b.facts.alike(before)
-	changed := k.known.renew(b, func(q journal.Question) bool { return q.About != askRates && !same[q.About] })
+	may := b.facts.since(before)
+	changed := k.known.renew(b, func(q journal.Question) bool { return q.About != askRates && may(q) })
 	k.rates.forget(changed)
 	if n, ok := k.known.numbers[journal.Question{About: askRates}]; ok {
 		changed[n] = k.known.again(b, n)
@@ -36,20 +36,27 @@ func (k *kept) renew(b *book, before *facts) changes {
 	return changed
 }
 
-// alike returns the aspects of which nothing can have changed, since all that the
-// answers are taken from is as it was.
-func (f *facts) alike(before *facts) map[journal.Aspect]bool {
-	same := make(map[journal.Aspect]bool)
-	if f.lessons.Same(before.lessons) {
-		same[askLessons], same[askCount], same[askOpen], same[askAllLessons] = true, true, true, true
+// since returns a function that tells whether a question may have another answer
+// than before. It is quick to say no where many records are asked about one thing.
+func (f *facts) since(before *facts) func(journal.Question) bool {
+	lessons := f.lessons.Since(before.lessons)
+	settled := reflect.DeepEqual(f.settled, before.settled)
+	stash := reflect.DeepEqual(f.stash, before.stash)
+	return func(q journal.Question) bool {
+		switch q.About {
+		case askLessons, askCount:
+			return lessons.Bears(journal.ID(q.Of))
+		case askOpen:
+			return lessons.Opens(journal.ID(q.Of))
+		case askAllLessons:
+			return !lessons.None()
+		case askDecisions, askAllDecisions:
+			return !settled
+		case askStock, askAllStock:
+			return !stash
+		}
+		return true
 	}
-	if reflect.DeepEqual(f.settled, before.settled) {
-		same[askDecisions], same[askAllDecisions] = true, true
-	}
-	if reflect.DeepEqual(f.stash, before.stash) {
-		same[askStock], same[askAllStock] = true, true
-	}
-	return same
 }
 
 // forget drops what rests on an answer that has changed.

@@ -70,7 +70,7 @@ func (b *book) pages() []page {
 // addPagesOf adds the page of a record and those that belong to it.
 func (b *book) addPagesOf(r journal.Record, add func(path string, view func(*book) any)) {
 	id := r.Head().ID
-	add(address.Of(id), func(b *book) any { return b.record(r) })
+	add(b.facts.paths[id], func(b *book) any { return b.record(r) })
 	switch r := r.(type) {
 	case *journal.Build:
 		add(address.Under(id, address.Remake), func(b *book) any { return b.buildSheet(r) })

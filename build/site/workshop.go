@@ -56,7 +56,7 @@ func (w *Workshop) Show(in Input) {
 		w.forget(w.kept().known.renew(w.book, func(q journal.Question) bool { return passing[q.About] }))
 	default:
 		before := w.book.facts
-		w.book = newBook(in, before.kept)
+		w.book = newBook(in, before)
 		w.forget(before.kept.renew(w.book, before))
 		w.plan()
 	}
@@ -69,7 +69,7 @@ var passing = map[journal.Aspect]bool{journal.Text: true, askFound: true, askPic
 
 // begin forgets all that was known.
 func (w *Workshop) begin(in Input) {
-	w.book = newBook(in, new(kept))
+	w.book = newBook(in, nil)
 	clear(w.made)
 	w.plan()
 }
