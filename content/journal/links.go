@@ -12,9 +12,9 @@ import (
 
 // follow checks every link of every record and keeps those that lead somewhere.
 func (j *Journal) follow() []source.Finding {
-	l := linker{j: j, near: make(map[nearKey][]string)}
+	l := linker{j: j, near: make(map[nearKey][]string), fields: make(map[reflect.Type]*refFields)}
 	for _, r := range j.records {
-		eachRef(reflect.ValueOf(r).Elem(), "", func(field string, kinds []Kind, ref Ref) {
+		l.eachRef(r, func(field string, kinds []Kind, ref Ref) {
 			l.field(r, field, kinds, ref)
 		})
 		l.text(r)
@@ -26,7 +26,8 @@ func (j *Journal) follow() []source.Finding {
 type linker struct {
 	j        *Journal
 	near     map[nearKey][]string // answers of nearest
-	parts    map[string][]Record  // by the anchors of notes and decisions; nil until one is missed
+	fields   map[reflect.Type]*refFields
+	parts    map[string][]Record // by the anchors of notes and decisions; nil until one is missed
 	findings []source.Finding
 }
 
