@@ -22,9 +22,10 @@ func (p *printer) facts(facts []Fact) {
 	p.WriteString("\n</dl>\n")
 }
 
-// ruled is the template function of [printer.ruled].
-func (t *Theme) ruled(label string, table Table) (template.HTML, error) {
-	return printing(t, func(p *printer, table Table) { p.ruled(label, table) })(table)
+// labelled is the template function of [printer.ruled].
+func (p *printer) labelled(label string, table Table) (template.HTML, error) {
+	p.ruled(label, table)
+	return "", p.err
 }
 
 // ruled prints a table that scrolls by itself where it is wider than the page. The

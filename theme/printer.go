@@ -36,24 +36,21 @@ func (h *hypertext) attr(name, value string) {
 	h.WriteByte('"')
 }
 
-// A printer builds HTML from text, which it escapes, and from marks of its own.
-// It prints what stands on a page by the hundred, or on every page: a template
-// takes some ten times as long over each.
+// A printer builds the HTML of one page from text, which it escapes, and from marks
+// of its own. It prints what stands on a page by the hundred, or on every page: a
+// template takes some ten times as long over each.
 type printer struct {
 	hypertext
-	theme *Theme
-	err   error // a fault in a template that a part is printed by
+	theme     *Theme
+	templates *template.Template // whose functions print by this printer
+	err       error              // a fault in a template that a part is printed by
 }
 
 // printing makes a function for templates of what a printer prints.
-func printing[T any](t *Theme, print func(*printer, T)) func(T) (template.HTML, error) {
+func printing[T any](p *printer, print func(T)) func(T) (template.HTML, error) {
 	return func(shown T) (template.HTML, error) {
-		p := t.printers.Get().(*printer)
-		defer t.printers.Put(p)
-		p.Reset()
-		p.err = nil
-		print(p, shown)
-		return template.HTML(p.String()), p.err
+		print(shown)
+		return "", p.err
 	}
 }
 
@@ -105,7 +102,7 @@ func (p *printer) links(list []Link) {
 
 // template prints a part by its template.
 func (p *printer) template(name string, shown any) {
-	if err := p.theme.templates.ExecuteTemplate(p, name, shown); err != nil && p.err == nil {
+	if err := p.templates.ExecuteTemplate(p, name, shown); err != nil && p.err == nil {
 		p.err = err
 	}
 }

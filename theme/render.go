@@ -1,7 +1,6 @@
 package theme
 
 import (
-	"bytes"
 	"fmt"
 	"html/template"
 	"io"
@@ -11,17 +10,16 @@ import (
 // A Theme prints views. It may be used by many goroutines at once; make one with
 // [New].
 type Theme struct {
-	templates *template.Template
-	menus     sync.Map  // string by menuPlace
-	printers  sync.Pool // of *printer
-	buffers   sync.Pool // of *bytes.Buffer
+	templates *template.Template // as parsed; each printer has a copy
+	menus     sync.Map           // string by menuPlace
+
+	idle  []*printer
+	guard sync.Mutex // of idle
 }
 
 // New reads all templates. An error is a fault in one of them.
 func New() (*Theme, error) {
 	t := &Theme{}
-	t.buffers.New = func() any { return new(bytes.Buffer) }
-	t.printers.New = func() any { return &printer{theme: t} }
 	if err := t.parse(); err != nil {
 		return nil, err
 	}
@@ -37,32 +35,64 @@ func New() (*Theme, error) {
 
 // parse reads the templates. Each is named for its file.
 func (t *Theme) parse() (err error) {
-	t.templates, err = template.New("").Funcs(template.FuncMap{
-		"figures":      printing(t, (*printer).figures),
-		"top":          printing(t, (*printer).top),
-		"bottom":       printing(t, (*printer).bottom),
-		"link":         printing(t, (*printer).link),
-		"links":        printing(t, (*printer).links),
-		"facts":        printing(t, (*printer).facts),
-		"rows":         printing(t, (*printer).rows),
-		"ruled":        t.ruled,
-		"contents":     printing(t, (*printer).contents),
-		"tagLinks":     printing(t, (*printer).tagLinks),
-		"backlinks":    printing(t, (*printer).backlinks),
-		"nexts":        printing(t, (*printer).nexts),
-		"decisions":    printing(t, (*printer).decisions),
-		"cards":        printing(t, (*printer).cards),
-		"entries":      printing(t, (*printer).entries),
-		"verdict":      printing(t, (*printer).verdict),
-		"value":        printing(t, (*printer).value),
-		"rests":        printing(t, (*printer).rests),
-		"fitTable":     printing(t, (*printer).fitTable),
-		"fitGrid":      printing(t, (*printer).fitGrid),
-		"ledger":       printing(t, (*printer).ledger),
-		"ledgerChecks": printing(t, (*printer).ledgerChecks),
-		"places":       menuGroups,
-	}).ParseFS(files, "templates/*.html", "templates/parts/*.html")
+	t.templates, err = template.New("").Funcs(new(printer).functions()).ParseFS(files, "templates/*.html", "templates/parts/*.html")
 	return err
+}
+
+// functions are what templates call. What they print goes straight onto the page, in
+// front of all that the template has still to print.
+func (p *printer) functions() template.FuncMap {
+	return template.FuncMap{
+		"figures":      printing(p, p.figures),
+		"top":          printing(p, p.top),
+		"bottom":       printing(p, p.bottom),
+		"link":         printing(p, p.link),
+		"links":        printing(p, p.links),
+		"facts":        printing(p, p.facts),
+		"rows":         printing(p, p.rows),
+		"ruled":        p.labelled,
+		"contents":     printing(p, p.contents),
+		"tagLinks":     printing(p, p.tagLinks),
+		"backlinks":    printing(p, p.backlinks),
+		"nexts":        printing(p, p.nexts),
+		"decisions":    printing(p, p.decisions),
+		"cards":        printing(p, p.cards),
+		"entries":      printing(p, p.entries),
+		"verdict":      printing(p, p.verdict),
+		"value":        printing(p, p.value),
+		"rests":        printing(p, p.rests),
+		"fitTable":     printing(p, p.fitTable),
+		"fitGrid":      printing(p, p.fitGrid),
+		"ledger":       printing(p, p.ledger),
+		"ledgerChecks": printing(p, p.ledgerChecks),
+		"places":       menuGroups,
+	}
+}
+
+// take returns a printer with an empty page, to be given back.
+func (t *Theme) take() (*printer, error) {
+	t.guard.Lock()
+	defer t.guard.Unlock()
+	if last := len(t.idle) - 1; last >= 0 {
+		p := t.idle[last]
+		t.idle = t.idle[:last]
+		p.Reset()
+		p.err = nil
+		return p, nil
+	}
+	templates, err := t.templates.Clone()
+	if err != nil {
+		return nil, err
+	}
+	p := &printer{theme: t, templates: templates}
+	templates.Funcs(p.functions())
+	return p, nil
+}
+
+func (t *Theme) giveBack(p *printer) {
+	t.guard.Lock()
+	defer t.guard.Unlock()
+	t.idle = append(t.idle, p)
 }
 
 // Render writes the page of a view: a [Start], [List], [Build], [Note],
@@ -71,37 +101,33 @@ func (t *Theme) parse() (err error) {
 // [Stash] or [ToDo], or a pointer to one. The error is about w, or about a view of
 // another type; nothing has been written then but what w took.
 func (t *Theme) Render(w io.Writer, view any) error {
+	p, err := t.take()
+	if err != nil {
+		return err
+	}
+	defer t.giveBack(p)
+	if err := p.page(view); err != nil {
+		return err
+	}
+	_, err = w.Write(p.Bytes())
+	return err
+}
+
+// page prints the page of a view.
+func (p *printer) page(view any) error {
 	switch n := view.(type) {
 	case Note:
-		return t.renderNote(w, &n)
+		p.note(&n)
+		return p.err
 	case *Note:
-		return t.renderNote(w, n)
+		p.note(n)
+		return p.err
 	}
 	name, err := templateOf(view)
 	if err != nil {
 		return err
 	}
-	page := t.buffers.Get().(*bytes.Buffer)
-	defer t.buffers.Put(page)
-	page.Reset()
-	if err := t.templates.ExecuteTemplate(page, name, view); err != nil {
-		return err
-	}
-	_, err = w.Write(page.Bytes())
-	return err
-}
-
-func (t *Theme) renderNote(w io.Writer, n *Note) error {
-	p := t.printers.Get().(*printer)
-	defer t.printers.Put(p)
-	p.Reset()
-	p.err = nil
-	p.note(n)
-	if p.err != nil {
-		return p.err
-	}
-	_, err := w.Write(p.Bytes())
-	return err
+	return p.templates.ExecuteTemplate(p, name, view)
 }
 
 // templateOf returns the name of the template for a view other than a note.

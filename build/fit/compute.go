@@ -38,9 +38,13 @@ type session struct {
 
 func newComputation(in Input) computation {
 	c := computation{
-		Input: in, key: in.Foundation.Key(), garment: slices.Clone(in.Garment), body: make([]session, 0, len(in.Body)),
+		Input: in, key: in.Foundation.Key(), garment: in.Garment, body: make([]session, 0, len(in.Body)),
 	}
-	slices.SortStableFunc(c.garment, func(a, b Event) int { return cmp.Compare(a.Day, b.Day) })
+	byDay := func(a, b Event) int { return cmp.Compare(a.Day, b.Day) }
+	if !slices.IsSortedFunc(in.Garment, byDay) { // as they nearly always come
+		c.garment = slices.Clone(in.Garment)
+		slices.SortStableFunc(c.garment, byDay)
+	}
 	keys := make(map[string]string) // by what was written, for few layers are written many times
 	for _, s := range in.Body {
 		written := strings.Join(s.Over, "\n")

@@ -143,24 +143,30 @@ func readings(written journal.Readings) []Reading {
 // events returns what befell a garment, oldest first.
 func events(j *journal.Journal, b *journal.Build) []Event {
 	sewing := sewing{b.Seams, j.Settings.Catalogue}
-	out := make([]Event, 0, 2*len(b.Notes))
+	count := 0
+	for _, n := range b.Notes {
+		count += min(len(n.Measured), 1) + len(n.Altered)
+	}
+	out := make([]Event, 0, count)
 	for _, n := range b.Notes {
 		if n.Date == 0 {
 			continue
 		}
-		var tape []Event
-		if len(n.Measured) > 0 {
-			tape = []Event{{Day: n.Date, From: Reason{n.ID, "measured", 0}, MockUp: n.Stage == "mock-up", Measured: readings(n.Measured)}}
+		tape := func() {
+			if len(n.Measured) > 0 {
+				out = append(out, Event{Day: n.Date, From: Reason{n.ID, "measured", 0}, MockUp: n.Stage == "mock-up", Measured: readings(n.Measured)})
+			}
 		}
-		var ledger []Event
+		last := tapeLast(n)
+		if !last {
+			tape()
+		}
 		for i := range n.Altered {
 			o := sewing.outcome(&n.Altered[i])
-			ledger = append(ledger, Event{Day: n.Date, From: Reason{n.ID, "altered", i}, Effects: o.effects, Unsure: o.unsure})
+			out = append(out, Event{Day: n.Date, From: Reason{n.ID, "altered", i}, Effects: o.effects, Unsure: o.unsure})
 		}
-		if tapeLast(n) {
-			out = append(append(out, ledger...), tape...)
-		} else {
-			out = append(append(out, tape...), ledger...)
+		if last {
+			tape()
 		}
 	}
 	return out

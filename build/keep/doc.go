@@ -6,9 +6,10 @@
 // may hold pictures of which the maker shares only some; whoever opens it says
 // where it is.
 //
-// It holds two sorts of things. A record is a few bytes kept under a [Recipe],
+// It holds three sorts of things. A record is a few bytes kept under a [Recipe],
 // which stands for everything that decided them. A file is kept under the hash
-// of its own bytes, so that a record can name it and a page can copy it. Both
+// of its own bytes, so that a record can name it and a page can copy it. What
+// a step knew when it last ended is kept under the step's name. All
 // are checked whenever they are read: what a crash, a full disk or a curious
 // hand has damaged counts as never kept, and is made again. So nothing is
 // forced to disk when it is written.

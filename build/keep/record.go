@@ -17,7 +17,7 @@ func (s *Store) Get(r Recipe) ([]byte, bool) {
 	if s.Verify {
 		return nil, false
 	}
-	return s.record(r)
+	return s.whole("record", r)
 }
 
 // Put keeps a record under a recipe, in the place of a damaged one or of the
@@ -25,7 +25,7 @@ func (s *Store) Get(r Recipe) ([]byte, bool) {
 // under [Store.Verify].
 func (s *Store) Put(r Recipe, record []byte) error {
 	if s.Verify {
-		if kept, ok := s.record(r); ok && !bytes.Equal(kept, record) {
+		if kept, ok := s.whole("record", r); ok && !bytes.Equal(kept, record) {
 			return ErrDiffers
 		}
 	}
@@ -33,8 +33,10 @@ func (s *Store) Put(r Recipe, record []byte) error {
 	return s.write(s.place("record", r[:]), check[:], record)
 }
 
-func (s *Store) record(r Recipe) ([]byte, bool) {
-	path := s.place("record", r[:])
+// whole returns what is kept under a recipe in one part of the store. What is damaged
+// is removed.
+func (s *Store) whole(sort string, r Recipe) ([]byte, bool) {
+	path := s.place(sort, r[:])
 	content, err := os.ReadFile(path)
 	if err != nil {
 		return nil, false

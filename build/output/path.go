@@ -5,6 +5,7 @@ import (
 	"io/fs"
 	"path"
 	"strings"
+	"unicode/utf8"
 
 	"golang.org/x/text/cases"
 	"golang.org/x/text/unicode/norm"
@@ -60,6 +61,13 @@ type folder struct{ caser cases.Caser }
 func newFolder() folder { return folder{cases.Fold()} }
 
 func (f folder) fold(p string) string {
+	ascii := true
+	for i := range len(p) {
+		ascii = ascii && p[i] < utf8.RuneSelf
+	}
+	if ascii {
+		return strings.ToLower(p) // which is p itself for most
+	}
 	return norm.NFC.String(f.caser.String(norm.NFC.String(p)))
 }
 

@@ -32,7 +32,11 @@ func (a *answers) number(b *book, asked []journal.Question) []uint32 {
 	}
 	a.mu.Unlock()
 	for _, i := range missing {
-		out[i] = a.add(asked[i], b.answer(asked[i]))
+		sum := b.answer(asked[i])
+		if sum == (source.Sum{}) {
+			panic("site: nobody knows the answer about " + string(asked[i].About))
+		}
+		out[i] = a.add(asked[i], sum)
 	}
 	return out
 }
@@ -56,7 +60,7 @@ func (a *answers) add(q journal.Question, sum source.Sum) uint32 {
 // again asks one question again and reports whether the answer is another.
 func (a *answers) again(b *book, n uint32) bool {
 	sum := b.answer(a.questions[n])
-	changed := sum != a.sums[n]
+	changed := sum != a.sums[n] || sum == (source.Sum{})
 	a.sums[n] = sum
 	return changed
 }

@@ -39,6 +39,9 @@ func (k *kept) renew(b *book, before *facts) changes {
 // since returns a function that tells whether a question may have another answer
 // than before. It is quick to say no where many records are asked about one thing.
 func (f *facts) since(before *facts) func(journal.Question) bool {
+	if before == nil {
+		return func(journal.Question) bool { return true }
+	}
 	lessons := f.lessons.Since(before.lessons)
 	settled := reflect.DeepEqual(f.settled, before.settled)
 	stash := reflect.DeepEqual(f.stash, before.stash)

@@ -11,6 +11,7 @@ import (
 	"hussif/build/keep"
 	"hussif/build/output"
 	"hussif/content/journal"
+	"hussif/content/source"
 	"hussif/theme"
 )
 
@@ -28,6 +29,16 @@ type Workshop struct {
 
 	mu   sync.Mutex
 	made map[string]made
+
+	before *before // from a ledger, until a journal is shown
+}
+
+// before is what an earlier run knew.
+type before struct {
+	numbers   map[journal.Question]uint32
+	questions []journal.Question
+	sums      []source.Sum
+	made      map[string]made
 }
 
 // A made is a page that was made, with what it was made from.
@@ -71,6 +82,13 @@ var passing = map[journal.Aspect]bool{journal.Text: true, askFound: true, askPic
 func (w *Workshop) begin(in Input) {
 	w.book = newBook(in, nil)
 	clear(w.made)
+	if b := w.before; b != nil {
+		w.before = nil
+		known := &w.kept().known
+		known.numbers, known.questions, known.sums = b.numbers, b.questions, b.sums
+		w.made = b.made
+		w.forget(w.kept().renew(w.book, nil))
+	}
 	w.plan()
 }
 

@@ -78,9 +78,18 @@ func makeSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) er
 	if err != nil {
 		return err
 	}
+	workshop, err := site.NewWorkshop()
+	if err != nil {
+		return err
+	}
+	pages, given := keep.NewRecipe("pages of a site", 1, absolute), pagesGiven(folder, day)
+	if ledger, ok := store.Last(pages); ok {
+		_ = workshop.Load(ledger, given) // what is of other things or no ledger is of no use
+	}
 	made, found, err := site.Make(ctx, site.Order{
 		Journal: w.journal, Files: w.files, Findings: w.findings, Bodies: &bodies, Today: day, Out: out, Recipe: recipe,
-		Photos: &photo.Darkroom{Store: store, Journal: absolute, Progress: say.progress("pictures")},
+		Photos:   &photo.Darkroom{Store: store, Journal: absolute, Progress: say.progress("pictures")},
+		Workshop: workshop,
 	})
 	if err != nil {
 		return err
@@ -91,6 +100,9 @@ func makeSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) er
 	}
 	say.sayf("%s: %s and %s; %d written, %d kept, %d removed; %s", out, number(made.Pages, "page"),
 		number(made.Photos, "photo"), made.Written, made.Kept, made.Removed, advice(w.findings))
+	if err := store.PutLast(pages, workshop.Save(given)); err != nil {
+		return err
+	}
 	return store.Put(recipe, []byte(advice(w.findings)))
 }
 
@@ -143,6 +155,11 @@ func siteRecipe(folder *journal.Folder, day edtf.Day) keep.Recipe {
 		}
 	}
 	return keep.NewRecipe("site", 1, given...)
+}
+
+// pagesGiven stands for all that decides pages beside the records of the journal.
+func pagesGiven(folder *journal.Folder, day edtf.Day) source.Sum {
+	return source.Sum(keep.NewRecipe("page", 1, version, program(), theme.Hash(), day.String(), string(folder.Texts[journal.SettingsFile])))
 }
 
 // program tells builds of the program apart while its version stays the same: by

@@ -60,18 +60,19 @@ type linker struct {
 	j        *Journal
 	ties     map[ID][]Tie
 	near     map[nearKey][]string // answers of nearest
-	parts    map[string][]Record  // by the anchors of notes and decisions; nil until one is missed
+	fields   map[reflect.Type]*refFields
+	parts    map[string][]Record // by the anchors of notes and decisions; nil until one is missed
 	findings []source.Finding
 }
 
 func newLinker(j *Journal) *linker {
-	return &linker{j: j, ties: make(map[ID][]Tie), near: make(map[nearKey][]string)}
+	return &linker{j: j, ties: make(map[ID][]Tie), near: make(map[nearKey][]string), fields: make(map[reflect.Type]*refFields)}
 }
 
 // follow checks the links of one record and returns what was found.
 func (l *linker) follow(r Record) []source.Finding {
 	l.findings = nil
-	eachRef(reflect.ValueOf(r).Elem(), "", func(field string, kinds []Kind, ref Ref) {
+	l.eachRef(r, func(field string, kinds []Kind, ref Ref) {
 		l.field(r, field, kinds, ref)
 	})
 	l.text(r)

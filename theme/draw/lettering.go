@@ -10,15 +10,17 @@ import (
 func wide(words string, size float64) float64 {
 	sum := 0.0
 	for _, r := range words {
-		switch {
-		case strings.ContainsRune("iljt.,:;'|! ()/", r):
+		switch r {
+		case 'i', 'l', 'j', 't', '.', ',', ':', ';', '\'', '|', '!', ' ', '(', ')', '/':
 			sum += 0.36
-		case strings.ContainsRune("mwMW", r):
+		case 'm', 'w', 'M', 'W':
 			sum += 0.92
-		case 'A' <= r && r <= 'Z', r > 0x2E80:
-			sum += 0.74
 		default:
-			sum += 0.58
+			if 'A' <= r && r <= 'Z' || r > 0x2E80 {
+				sum += 0.74
+			} else {
+				sum += 0.58
+			}
 		}
 	}
 	return sum * size

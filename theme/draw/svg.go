@@ -27,6 +27,7 @@ func drawing(kind string, w Words, high float64) *pen {
 // begin begins a drawing of any width: in CSS pixels, or in the unit "mm".
 func begin(kind string, w Words, wide, high float64, unit string) *pen {
 	p := &pen{id: template.HTMLEscapeString(w.ID)}
+	p.Grow(4 << 10) // as long as most
 	fmt.Fprintf(p, `<svg xmlns="http://www.w3.org/2000/svg" class="draw draw-%s" role="img" aria-labelledby="%s-title %s-desc"`, kind, p.id, p.id)
 	stroke, letters := 1.0, 12.0
 	if unit == "mm" {
@@ -39,10 +40,45 @@ func begin(kind string, w Words, wide, high float64, unit string) *pen {
 	return p
 }
 
-func (p *pen) done() template.HTML { return template.HTML(p.String() + "</svg>") }
+func (p *pen) done() template.HTML {
+	p.WriteString("</svg>")
+	return template.HTML(p.String())
+}
+
+// all writes some pieces. A drawing has hundreds of strokes, over which a format
+// would take four times as long.
+func (p *pen) all(pieces ...string) {
+	for _, piece := range pieces {
+		p.WriteString(piece)
+	}
+}
+
+// num writes a number as [num] does.
+func (p *pen) num(f float64) {
+	var digits [32]byte
+	p.Write(appendNum(digits[:0], f))
+}
+
+// place writes the coordinates of a point.
+func (p *pen) place(before string, x, y float64) {
+	p.WriteString(before)
+	p.num(x)
+	p.WriteByte(' ')
+	p.num(y)
+}
+
+// attr writes a number as an attribute.
+func (p *pen) attr(before string, f float64) {
+	p.WriteString(before)
+	p.num(f)
+	p.WriteByte('"')
+}
 
 func (p *pen) line(class string, x1, y1, x2, y2 float64) {
-	fmt.Fprintf(p, `<path class="%s" d="M%s %sL%s %s"%s/>`, class, num(x1), num(y1), num(x2), num(y2), dashes(class))
+	p.all(`<path class="`, class, `" d="`)
+	p.place("M", x1, y1)
+	p.place("L", x2, y2)
+	p.all(`"`, dashes(class), `/>`)
 }
 
 func (p *pen) polygon(class string, points []Point) {
@@ -50,16 +86,20 @@ func (p *pen) polygon(class string, points []Point) {
 }
 
 func (p *pen) path(class, d string) {
-	fmt.Fprintf(p, `<path class="%s" d="%s"%s/>`, class, d, dashes(class))
+	p.all(`<path class="`, class, `" d="`, d, `"`, dashes(class), `/>`)
 }
 
 // filled draws a small solid shape.
 func (p *pen) filled(class string, points ...Point) {
-	fmt.Fprintf(p, `<path class="%s" d="%sZ" fill="currentColor"/>`, class, trace(points))
+	p.all(`<path class="`, class, `" d="`, trace(points), `Z" fill="currentColor"/>`)
 }
 
 func (p *pen) circle(class string, x, y, r float64) {
-	fmt.Fprintf(p, `<circle class="%s" cx="%s" cy="%s" r="%s"/>`, class, num(x), num(y), num(r))
+	p.all(`<circle class="`, class, `"`)
+	p.attr(` cx="`, x)
+	p.attr(` cy="`, y)
+	p.attr(` r="`, r)
+	p.WriteString(`/>`)
 }
 
 // text writes a line of words; anchor is "start", "middle" or "end".
@@ -73,8 +113,10 @@ func (p *pen) upright(class string, x, y float64, words string) {
 }
 
 func (p *pen) lettering(class, anchor string, x, y float64, words, more string) {
-	fmt.Fprintf(p, `<text class="%s" text-anchor="%s" x="%s" y="%s" fill="currentColor" stroke="none"%s>%s</text>`,
-		class, anchor, num(x), num(y), more, fractions(words))
+	p.all(`<text class="`, class, `" text-anchor="`, anchor, `"`)
+	p.attr(` x="`, x)
+	p.attr(` y="`, y)
+	p.all(` fill="currentColor" stroke="none"`, more, `>`, fractions(words), `</text>`)
 }
 
 // dashes returns the kind of line of a class, so that a drawing can be told apart
@@ -111,8 +153,13 @@ func trace(points []Point) string {
 
 // num writes a number to a thousandth.
 func num(f float64) string {
+	var digits [32]byte
+	return string(appendNum(digits[:0], f))
+}
+
+func appendNum(dst []byte, f float64) []byte {
 	f = math.Round(finite(f)*1000) / 1000
-	return strconv.FormatFloat(f+0, 'f', -1, 64) // + 0 makes a plain zero of -0
+	return strconv.AppendFloat(dst, f+0, 'f', -1, 64) // + 0 makes a plain zero of -0
 }
 
 // finite keeps what is no number, or beyond any cloth, out of a drawing.
@@ -127,5 +174,8 @@ var fraction = regexp.MustCompile(`\b\d{1,2}/(?:2|4|8|16|32|64)\b`)
 
 // fractions marks the fractions of an inch, so that the style can build them.
 func fractions(words string) string {
+	if !strings.Contains(words, "/") {
+		return template.HTMLEscapeString(words)
+	}
 	return fraction.ReplaceAllString(template.HTMLEscapeString(words), `<tspan class="fraction">$0</tspan>`)
 }
