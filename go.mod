@@ -14,6 +14,7 @@ require (
 	github.com/gorilla/feeds v1.2.0
 	github.com/jba/templatecheck v0.7.1
 	github.com/rogpeppe/go-internal v1.16.0
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	github.com/schollz/progressbar/v3 v3.19.1
 	github.com/spf13/cobra v1.10.2
 	github.com/yuin/goldmark v1.8.7
