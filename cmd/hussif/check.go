@@ -42,6 +42,7 @@ the journal is changed. The exit status is 1 where there are errors.`,
 			return err
 		},
 	}
+	c.ValidArgsFunction = completeFolder
 	c.Flags().BoolVar(&asJSON, "json", false, "print the findings as JSON")
 	c.Flags().BoolVar(&rules, "rules", false, "explain every rule, with an example of each")
 	return c

@@ -29,7 +29,7 @@ is made for them.`,
   hussif fit --json`,
 		Args: atMostOne("build or person"),
 	}
-	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
+	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's `folder`")
 	c.Flags().BoolVar(&asJSON, "json", false, "print as JSON")
 	on := onFlag(c, today())
 	c.RunE = func(_ *cobra.Command, args []string) error {

@@ -40,8 +40,8 @@ about it.`,
 			return nil
 		},
 	}
-	c.ValidArgsFunction = completeNames(&dir)
-	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
+	c.ValidArgsFunction = completeLessons(&dir)
+	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's `folder`")
 	c.Flags().BoolVar(&asJSON, "json", false, "print as JSON")
 	return c
 }

@@ -34,7 +34,8 @@ the site stays as it was.`,
   hussif site ~/costumes -o ~/costumes-site`,
 		Args: atMostOne("journal"),
 	}
-	c.Flags().StringVarP(&out, "output", "o", "", "the site's folder (site, in the journal's folder)")
+	c.ValidArgsFunction = completeFolder
+	c.Flags().StringVarP(&out, "output", "o", "", "the site's `folder`; site, in the journal's, where not given")
 	on := onFlag(c, today())
 	c.RunE = func(c *cobra.Command, args []string) error {
 		dir := firstArg(args)
@@ -126,7 +127,7 @@ func openStore(say *voice) (*keep.Store, error) {
 	if tempErr != nil {
 		return nil, fmt.Errorf("opening the store of things made before: %w", errors.Join(err, tempErr))
 	}
-	fmt.Fprintf(say.Err, "hussif: the cache folder cannot be used, so pictures are made anew next time: %v\n", err)
+	say.asidef("hussif: the cache folder cannot be used, so pictures are made anew next time: %v", err)
 	return keep.Open(dir)
 }
 

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 
@@ -28,9 +29,14 @@ of the best plan for what is short.`,
 		Example: `  hussif takedown grey-jacket
   hussif takedown grey-jacket side sleeve
   hussif takedown grey-jacket --json`,
-		Args: cobra.MinimumNArgs(1),
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) == 0 {
+				return errors.New("which garment? Name a build, as in `hussif takedown grey-jacket`")
+			}
+			return nil
+		},
 	}
-	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
+	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's `folder`")
 	c.Flags().BoolVar(&asJSON, "json", false, "print as JSON")
 	on := onFlag(c, today())
 	c.RunE = func(_ *cobra.Command, args []string) error {
@@ -53,7 +59,7 @@ of the best plan for what is short.`,
 		say.takedown(w.journal, d)
 		return nil
 	}
-	c.ValidArgsFunction = completeNames(&dir, journal.KindBuild)
+	c.ValidArgsFunction = completeSeams(&dir)
 	return c
 }
 
