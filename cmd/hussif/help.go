@@ -62,8 +62,8 @@ func (v *voice) help(c *cobra.Command, _ []string) {
 }
 
 func (v *voice) heading(text string) {
-	v.raw("")
-	v.raw(v.bold(text + ":"))
+	v.sayf("")
+	v.sayf("%s", v.bold(text+":"))
 }
 
 // usageLine shows how a command is typed; one that only holds others needs one.
@@ -126,7 +126,7 @@ func helpCommand() *cobra.Command {
 		Short: "Say more about a command",
 		Long:  "help says what a command does and what it takes, or tells of something that concerns several.",
 		Example: `  hussif help site
-  hussif help takedown`,
+  hussif help json`,
 		ValidArgsFunction: func(c *cobra.Command, args []string, _ string) ([]cobra.Completion, cobra.ShellCompDirective) {
 			at, _, err := c.Root().Find(args)
 			if err != nil {

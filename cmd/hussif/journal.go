@@ -84,10 +84,10 @@ func (w *workroom) sound(say *voice, otherwise string) error {
 	if source.Count(w.findings, source.Error) == 0 {
 		return nil
 	}
-	if err := say.findings(w.findings); err != nil {
+	if err := say.complain(w.findings); err != nil {
 		return err
 	}
-	say.sayf("%s: %s", tally(w.findings), otherwise)
+	say.asidef("%s: %s", tally(w.findings), otherwise)
 	return errFound
 }
 

@@ -112,16 +112,16 @@ func (v *voice) lessonLines(w *workroom, lessons []lesson.Lesson) {
 }
 
 type lessonJSON struct {
-	Text       string       `json:"text"`
-	From       journal.ID   `json:"from"`
-	Anchor     string       `json:"anchor"`
-	Day        string       `json:"day,omitempty"`
-	Build      journal.ID   `json:"build,omitempty"`
-	Patterns   []journal.ID `json:"patterns,omitempty"`
-	Techniques []journal.ID `json:"techniques,omitempty"`
-	Materials  []journal.ID `json:"materials,omitempty"`
-	People     []journal.ID `json:"people,omitempty"`
-	Garments   []string     `json:"garments,omitempty"`
+	Text       string       `json:"text" doc:"what to do"`
+	From       journal.ID   `json:"from" doc:"the page that says so, by its ID"`
+	Anchor     string       `json:"anchor" doc:"the part of that page"`
+	Day        string       `json:"day,omitempty" doc:"the day of that page"`
+	Build      journal.ID   `json:"build,omitempty" doc:"the build it was noted on"`
+	Patterns   []journal.ID `json:"patterns,omitempty" doc:"patterns it is about"`
+	Techniques []journal.ID `json:"techniques,omitempty" doc:"techniques it is about"`
+	Materials  []journal.ID `json:"materials,omitempty" doc:"materials it is about"`
+	People     []journal.ID `json:"people,omitempty" doc:"people it is about"`
+	Garments   []string     `json:"garments,omitempty" doc:"kinds of garment it is about"`
 }
 
 func lessonsJSON(lessons []lesson.Lesson) []lessonJSON {

@@ -70,9 +70,9 @@ earlier version are written anew there, and no other file is touched.`,
 // A kindSchema is the schema of a kind of page, or of the settings file, which is
 // called by the name of its file.
 type kindSchema struct {
-	Kind   string         `json:"kind"`
-	Files  []string       `json:"files"` // patterns of the paths it is for, from the journal's folder
-	Schema *schema.Schema `json:"schema"`
+	Kind   string         `json:"kind" doc:"the kind of page, or journal for the settings"`
+	Files  []string       `json:"files" doc:"patterns of the paths of its files, from the journal's folder"`
+	Schema *schema.Schema `json:"schema" doc:"its JSON Schema"`
 }
 
 func (s kindSchema) file() string { return s.Kind + ".schema.json" }

@@ -236,7 +236,7 @@ func TestExitStatus(t *testing.T) {
 		if got := cmd.ProcessState.ExitCode(); got != c.want {
 			t.Errorf("hussif %s ends with %d, want %s", strings.Join(c.args, " "), got, strconv.Itoa(c.want))
 		}
-		if said := stderr.Len() > 0; said != (c.want == 2) && c.args[0] != "site" {
+		if said := stderr.Len() > 0; said != (c.want == 2 || c.args[0] == "site" && c.want == 1) {
 			t.Errorf("hussif %s says %q on standard error", strings.Join(c.args, " "), stderr.String())
 		}
 	}

@@ -51,9 +51,15 @@ func (v *voice) json(value any) error {
 	return e.Encode(value)
 }
 
-// findings prints findings for a person.
+// findings prints findings for a person who asked for them.
 func (v *voice) findings(list []source.Finding) error {
 	return source.PrintWithin(v.Out, list, palette(v.colour), v.width)
+}
+
+// complain prints findings for a person who asked for something else, that they
+// forbid.
+func (v *voice) complain(list []source.Finding) error {
+	return source.PrintWithin(v.Err, list, palette(inColour(v.Err)), columnsOf(v.Err))
 }
 
 func palette(colour bool) source.Palette {
