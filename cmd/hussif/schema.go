@@ -156,7 +156,7 @@ func (v *voice) schemaFiles(all []kindSchema, dir string) error {
 	v.sayf("%s: %s written, %d kept.", dir, number(len(changed), "schema"), kept)
 	if all[0].Files[0] == journal.SettingsFile {
 		v.sayf("For an editor with a YAML language server, put this on top of %s where the folder lies beside it:", journal.SettingsFile)
-		v.sayf("  # yaml-language-server: $schema=%s/%s", filepath.ToSlash(filepath.Base(dir)), all[0].file())
+		v.raw("  # yaml-language-server: $schema=" + filepath.ToSlash(filepath.Base(dir)) + "/" + all[0].file())
 	}
 	return nil
 }

@@ -4,9 +4,10 @@
 // Widths are those of whole characters as a reader sees them: a wide letter takes
 // two columns (Unicode Standard Annex #11), a combining mark none, and a character
 // of several code points (Annex #29) is never parted. Lines are broken at blanks,
-// and within a word only where it has wide letters or is longer than a line, where
-// Annex #14 allows it if it can be: names, paths and commands stay whole to be
-// copied. The annexes are followed by github.com/rivo/uniseg.
+// but not within a figure such as "28 1/4 in", and between wide letters where Annex
+// #14 allows it. Any other word stays whole however long it is: names, paths and
+// commands are there to be copied. The annexes are followed by
+// github.com/rivo/uniseg.
 package fold
 
 import (
@@ -28,7 +29,8 @@ func Width(text string) int {
 	return uniseg.StringWidth(text)
 }
 
-// Lines breaks a line into lines of at most width columns. Blanks at its start are
+// Lines breaks a line into lines of at most width columns, as far as words allow
+// it. Blanks at its start are
 // kept, and the lines after the first begin with hang. Blanks where a line is
 // broken are dropped. No line is broken where width is 0 or less.
 func Lines(line string, width int, hang string) []string {
@@ -42,7 +44,7 @@ func Lines(line string, width int, hang string) []string {
 	var out []string
 	now, used := indent, len(indent)
 	fresh, gap := true, ""
-	for _, part := range parts(text, width-max(len(hang), len(indent))) {
+	for _, part := range parts(text) {
 		if blank := strings.Trim(part, " ") == ""; blank {
 			gap += part
 			continue
@@ -60,7 +62,7 @@ func Lines(line string, width int, hang string) []string {
 
 // parts cuts a text into blanks and what stands between them, and that where it
 // may be broken. A figure stays in one part with its fraction and unit.
-func parts(text string, longest int) []string {
+func parts(text string) []string {
 	var out []string
 	for text != "" {
 		n := strings.IndexByte(text, ' ')
@@ -75,7 +77,7 @@ func parts(text string, longest int) []string {
 		if f := strings.TrimRight(figure.FindString(text), " "); len(f) > n {
 			n = len(f)
 		}
-		out, text = append(out, word(text[:n], longest)...), text[n:]
+		out, text = append(out, word(text[:n])...), text[n:]
 	}
 	return out
 }
@@ -86,7 +88,7 @@ var figure = regexp.MustCompile(`^[^ \pL]*[0-9½¼¾⅛⅜⅝⅞]( [0-9]+/[0-9]+
 // Longest returns how wide the widest part of a text is that stays on one line.
 func Longest(text string) int {
 	longest := 0
-	for _, part := range parts(text, Width(text)) {
+	for _, part := range parts(text) {
 		if strings.Trim(part, " ") != "" {
 			longest = max(longest, Width(part))
 		}
@@ -95,18 +97,14 @@ func Longest(text string) int {
 }
 
 // word cuts a word where it may be broken.
-func word(text string, longest int) []string {
-	if Width(text) <= longest && !wide(text) || strings.ContainsRune(text, '\x1b') {
+func word(text string) []string {
+	if !wide(text) {
 		return []string{text}
 	}
 	var out []string
 	for state := -1; text != ""; {
 		var piece string
 		piece, text, _, state = uniseg.FirstLineSegmentInString(text, state)
-		for Width(piece) > longest {
-			n := columns(piece, longest)
-			out, piece = append(out, piece[:n]), piece[n:]
-		}
 		out = append(out, piece)
 	}
 	return out
@@ -124,20 +122,23 @@ func wide(text string) bool {
 	return false
 }
 
-// columns returns how many bytes of a text take so many columns, and at least one
-// character.
-func columns(text string, width int) int {
+// Cut returns as much of a text as takes width columns, with an ellipsis where
+// that is not all.
+func Cut(text string, width int) string {
+	if Width(text) <= width {
+		return text
+	}
 	n, used := 0, 0
 	for rest, state := text, -1; rest != ""; {
 		var cluster string
 		var w int
 		cluster, rest, w, state = uniseg.FirstGraphemeClusterInString(rest, state)
-		if used += w; used > width && n > 0 {
+		if used += w; used > width-1 {
 			break
 		}
 		n += len(cluster)
 	}
-	return n
+	return text[:n] + "…"
 }
 
 // Hang returns blanks for the lines after the first of a line that may be an item

@@ -44,13 +44,12 @@ func TestLines(t *testing.T) {
 		{"wide blanks are kept within a line", "a  b  c  d", 7, "", []string{"a  b  c", "d"}},
 		{"a figure stays with its fraction", "short by 28 1/4 in here", 12, "", []string{"short by", "28 1/4 in", "here"}},
 		{"a figure stays with its unit", "in 7 h, 34 in in all", 6, "", []string{"in", "7 h,", "34 in", "in all"}},
-		{"a number of a list does not", "plan 2 inverted", 6, "", []string{"plan 2", "invert", "ed"}},
+		{"a number of a list does not", "plan 2 inverted", 8, "", []string{"plan 2", "inverted"}},
 		{"no terminal", "let out the side seam", 0, "", []string{"let out the side seam"}},
 		{"a name stays whole", "see grey-wool-jacket for more", 18, "", []string{"see", "grey-wool-jacket", "for more"}},
-		{"a path longer than a line", "builds/grey-wool-jacket/photos", 20, "", []string{"builds/grey-wool-", "jacket/photos"}},
-		{"a word without an end", "aaaaaaaaaaaa", 5, "", []string{"aaaaa", "aaaaa", "aa"}},
+		{"a path longer than a line", "in builds/grey-wool-jacket/photos now", 20, "", []string{"in", "builds/grey-wool-jacket/photos", "now"}},
 		{"wide letters have no blanks", "羽織の袖を直す", 8, "", []string{"羽織の袖", "を直す"}},
-		{"no mark is parted from its letter", "e\u0301e\u0301e\u0301e\u0301", 3, "", []string{"e\u0301e\u0301e\u0301", "e\u0301"}},
+		{"no mark is parted from its letter", "か\u3099か\u3099か\u3099", 4, "", []string{"か\u3099か\u3099", "か\u3099"}},
 		{"colour takes no column", "\x1b[1mlet out\x1b[0m side", 12, "", []string{"\x1b[1mlet out\x1b[0m side"}},
 		{"more indent than there is room", "            side seam", 8, "", []string{"    side", "seam"}},
 	} {
@@ -66,6 +65,20 @@ func TestLongest(t *testing.T) {
 	for text, want := range map[string]int{"": 0, "side back": 4, "12 3/4 in est.": 9, "a 羽織": 2, "builds/x": 8} {
 		if got := Longest(text); got != want {
 			t.Errorf("%q needs %d columns, want %d", text, got, want)
+		}
+	}
+}
+
+func TestCut(t *testing.T) {
+	for _, c := range []struct {
+		text  string
+		width int
+		want  string
+	}{
+		{"title: Sleeves", 14, "title: Sleeves"}, {"title: Sleeves", 10, "title: Sl…"}, {"羽織の袖", 6, "羽織…"}, {"cafe\u0301s", 4, "caf…"},
+	} {
+		if got := Cut(c.text, c.width); got != c.want {
+			t.Errorf("%q cut to %d columns is %q, want %q", c.text, c.width, got, c.want)
 		}
 	}
 }
@@ -104,8 +117,9 @@ func FuzzLines(f *testing.F) {
 			t.Fatalf("%q came out as %q", text, lines)
 		}
 		for _, line := range lines {
-			// A character may be wider than a line can be.
-			if Width(line) > width && width > 8 {
+			// What may not be broken may be wider than a line.
+			indent := len(text) - len(strings.TrimLeft(text, " "))
+			if Width(line) > width && Width(line) > max(indent, 2)+Longest(text) {
 				t.Errorf("%q takes %d columns of %d", line, Width(line), width)
 			}
 		}
