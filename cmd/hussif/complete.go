@@ -85,6 +85,17 @@ func completeTables(_ *cobra.Command, args []string, _ string) ([]cobra.Completi
 	return names, noFiles
 }
 
+// completeKinds completes the kinds of page that have a schema.
+func completeKinds(_ *cobra.Command, args []string, _ string) ([]cobra.Completion, cobra.ShellCompDirective) {
+	var names []cobra.Completion
+	if len(args) == 0 {
+		for _, s := range everySchema() {
+			names = append(names, cobra.CompletionWithDesc(s.Kind, s.Schema.Title))
+		}
+	}
+	return names, noFiles
+}
+
 // completeFolder completes one folder.
 func completeFolder(_ *cobra.Command, args []string, _ string) ([]cobra.Completion, cobra.ShellCompDirective) {
 	if len(args) > 0 {

@@ -59,9 +59,7 @@ earlier version are written anew there, and no other file is touched.`,
 			return nil
 		},
 	}
-	for _, s := range everySchema() {
-		c.ValidArgs = append(c.ValidArgs, cobra.CompletionWithDesc(s.Kind, s.Schema.Title))
-	}
+	c.ValidArgsFunction = completeKinds
 	c.Flags().StringVarP(&dir, "output", "o", "", "write files into this `folder`")
 	c.Flags().BoolVar(&asJSON, "json", false, "print all as one JSON list")
 	return c
