@@ -1,6 +1,7 @@
 package main
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -79,6 +80,11 @@ func (v *voice) lessons(w *workroom, list lesson.List) {
 		v.sayf("No next-time notes yet. Begin a paragraph of a note with \"Next time:\" and it is gathered here.")
 		return
 	}
+	type named struct {
+		from   journal.ID
+		anchor string
+	}
+	shown := make(map[named]bool)
 	for _, section := range []struct {
 		title  string
 		groups []lesson.Group
@@ -93,7 +99,15 @@ func (v *voice) lessons(w *workroom, list lesson.List) {
 			}
 			v.sayf("%s", v.bold(strings.ToUpper(section.title[:1])+section.title[1:]+": "+title))
 			v.lessonLines(w, g.Lessons)
+			for _, l := range g.Lessons {
+				shown[named{l.From, l.Anchor}] = true
+			}
 		}
+	}
+	others := slices.DeleteFunc(slices.Clone(list.All), func(l lesson.Lesson) bool { return shown[named{l.From, l.Anchor}] })
+	if len(others) > 0 {
+		v.sayf("%s", v.bold("About nothing named"))
+		v.lessonLines(w, others)
 	}
 }
 

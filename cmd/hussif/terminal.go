@@ -3,12 +3,14 @@ package main
 import (
 	"io"
 	"os"
+	"regexp"
 	"strings"
 
 	"github.com/schollz/progressbar/v3"
 	"golang.org/x/term"
 
 	"hussif/content/fold"
+	"hussif/content/source"
 )
 
 // narrowest and widest are the widths of terminals that lines are fitted to.
@@ -64,6 +66,21 @@ func fitted(text string, width int) string {
 		out = append(out, fold.Lines(line, min(width, prose), fold.Hang(line))...)
 	}
 	return strings.Join(out, "\n")
+}
+
+// ours matches the ends of lines and the bold letters of our own.
+var ours = regexp.MustCompile("\n|\x1b\\[[01]m")
+
+// safe makes text printable in which makers' words stand, so that none of them can
+// steer the terminal: a title in quotes may hold any character.
+func safe(text string) string {
+	var b strings.Builder
+	at := 0
+	for _, m := range ours.FindAllStringIndex(text, -1) {
+		b.WriteString(source.Printable(text[at:m[0]]) + text[m[0]:m[1]])
+		at = m[1]
+	}
+	return b.String() + source.Printable(text[at:])
 }
 
 // progress returns what to call as work goes on: a bar on a terminal that can take

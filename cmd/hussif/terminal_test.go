@@ -210,6 +210,23 @@ func TestProgress(t *testing.T) {
 	}
 }
 
+// A title may hold any character in YAML's quotes, those that clear a screen or
+// turn the direction of the text too.
+func TestWordsCannotSteerTheTerminal(t *testing.T) {
+	dir := t.TempDir()
+	title := "---\ntitle: \"Red \\e[2J\\a\\u202Ejacket \\x9b31m\"\nfit: {bust girth: 1 in}\n---\nNext time: sew it.\n"
+	if err := writeNew(filepath.Join(dir, "builds", "red", "build.md"), []byte(title)); err != nil {
+		t.Fatal(err)
+	}
+	for _, args := range [][]string{{"fit", "-j", dir}, {"next", "-j", dir}, {"takedown", "red", "-j", dir}} {
+		for _, shown := range []string{onTerminal(t, 80, nil, args...), onTerminal(t, 40, []string{"NO_COLOR=1"}, args...)} {
+			if !strings.Contains(shown, "\uFFFD[2J") || strings.Contains(shown, "\x1b[2J") || strings.ContainsAny(shown, "\a\u202e\u009b") {
+				t.Errorf("hussif %s shows %q", strings.Join(args, " "), shown)
+			}
+		}
+	}
+}
+
 // Statuses are as the help says: 0 done, 1 the journal has errors, 2 not carried out.
 func TestExitStatus(t *testing.T) {
 	sound := demoFolder(t)

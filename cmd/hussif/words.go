@@ -32,12 +32,12 @@ func (v *voice) sayf(format string, args ...any) {
 	v.raw(fitted(fmt.Sprintf(format, args...), v.width))
 }
 
-// raw prints a line on standard output as it is.
-func (v *voice) raw(line string) { fmt.Fprintln(v.Out, line) }
+// raw prints a line on standard output without breaking it.
+func (v *voice) raw(line string) { fmt.Fprintln(v.Out, safe(line)) }
 
 // asidef prints a line on standard error.
 func (v *voice) asidef(format string, args ...any) {
-	fmt.Fprintln(v.Err, fitted(fmt.Sprintf(format, args...), columnsOf(v.Err)))
+	fmt.Fprintln(v.Err, safe(fitted(fmt.Sprintf(format, args...), columnsOf(v.Err))))
 }
 
 // fault says why a command could not be carried out.

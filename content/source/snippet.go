@@ -63,7 +63,7 @@ func snippet(line []byte, from, to, most int) (shown, lead string, under int) {
 		s.WriteString("…")
 		lead = " "
 	}
-	s.WriteString(printable(line[start:end]))
+	s.WriteString(Printable(string(line[start:end])))
 	if end < len(line) {
 		s.WriteString("…")
 	}
@@ -130,16 +130,16 @@ func runeColumns(r rune) int {
 	return 1
 }
 
-// printable keeps control characters, bytes that are no UTF-8 and marks that turn
+// Printable keeps control characters, bytes that are no UTF-8 and marks that turn
 // the direction of the text from reaching the terminal.
-func printable(b []byte) string {
+func Printable(text string) string {
 	return strings.Map(func(r rune) rune {
 		if r != '\t' && unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) {
 			return unicode.ReplacementChar
 		}
 		return r
-	}, string(b))
+	}, text)
 }
 
 // oneLine makes words printable that a finding quotes.
-func oneLine(s string) string { return strings.ReplaceAll(printable([]byte(s)), "\t", " ") }
+func oneLine(s string) string { return strings.ReplaceAll(Printable(s), "\t", " ") }
