@@ -22,7 +22,7 @@ var starter embed.FS
 const starterNote = "note.md"
 
 func beginCommand(say *voice) *cobra.Command {
-	c := &cobra.Command{
+	return &cobra.Command{
 		Use:   "begin [folder]",
 		Short: "Start a new journal",
 		Long: `begin makes a folder with the settings, a wearer, a build and a first note to
@@ -37,8 +37,8 @@ write over. It never writes over a file that is there.`,
 			}
 			return begin(say, dir, today())
 		},
+		ValidArgsFunction: completeFolder,
 	}
-	return c
 }
 
 func begin(say *voice, dir string, day edtf.Day) error {

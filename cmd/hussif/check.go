@@ -6,6 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"hussif/build/check"
+	"hussif/content/fold"
 	"hussif/content/source"
 )
 
@@ -42,13 +43,14 @@ the journal is changed. The exit status is 1 where there are errors.`,
 			return err
 		},
 	}
+	c.ValidArgsFunction = completeFolder
 	c.Flags().BoolVar(&asJSON, "json", false, "print the findings as JSON")
 	c.Flags().BoolVar(&rules, "rules", false, "explain every rule, with an example of each")
 	return c
 }
 
-// longestExample is how much of an example's line is shown.
-const longestExample = 76
+// longestExample is how much of an example's line is shown, in columns.
+const longestExample = 77
 
 // rules explains every rule of check.
 func (v *voice) rules() {
@@ -67,12 +69,13 @@ func (v *voice) example(what, files string) {
 	if files == "" {
 		return
 	}
+	longest := longestExample
+	if v.width > 0 {
+		longest = min(longest, v.width-len("    "))
+	}
 	v.sayf("  %s:", what)
 	for line := range strings.Lines(strings.Trim(files, "\n")) {
 		line = strings.ToValidUTF8(strings.TrimRight(line, "\n"), "\uFFFD")
-		if short := []rune(line); len(short) > longestExample {
-			line = string(short[:longestExample]) + "…"
-		}
-		v.sayf("    %s", line)
+		v.raw("    " + fold.Cut(line, longest))
 	}
 }

@@ -24,7 +24,11 @@ func demoCommand(say *voice) *cobra.Command {
 		Long: `demo writes the journal of a made-up sewing circle and its site into a folder,
 ./hussif-demo where none is named. Files of an earlier demo that you have changed
 are left as they are, and the site is made from them.`,
-		Args: atMostOne("folder"),
+		Example: `  hussif demo
+  hussif demo ~/look-at-this
+  hussif demo --on 2026-03-01`,
+		Args:              atMostOne("folder"),
+		ValidArgsFunction: completeFolder,
 	}
 	on := onFlag(c, today())
 	c.RunE = func(c *cobra.Command, args []string) error {

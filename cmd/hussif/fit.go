@@ -29,7 +29,7 @@ is made for them.`,
   hussif fit --json`,
 		Args: atMostOne("build or person"),
 	}
-	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
+	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's `folder`")
 	c.Flags().BoolVar(&asJSON, "json", false, "print as JSON")
 	on := onFlag(c, today())
 	c.RunE = func(_ *cobra.Command, args []string) error {
@@ -172,31 +172,31 @@ func (v *voice) ledger(j *journal.Journal, b *journal.Build) {
 
 // Lengths are given to programs in millimetres, and as the journal shows them.
 type fitJSON struct {
-	Build      journal.ID `json:"build"`
-	Wearer     journal.ID `json:"wearer,omitempty"`
-	Day        string     `json:"day"`
-	Foundation []string   `json:"over"`
-	Rows       []rowJSON  `json:"rows"`
-	Missing    []string   `json:"missing,omitempty"`
-	Plan       *planJSON  `json:"plan,omitempty"` // for what is short
+	Build      journal.ID `json:"build" doc:"the build, by its ID"`
+	Wearer     journal.ID `json:"wearer,omitempty" doc:"who wears it, by the ID"`
+	Day        string     `json:"day" doc:"the day it is worked out for"`
+	Foundation []string   `json:"over" doc:"the foundation, in dressing order"`
+	Rows       []rowJSON  `json:"rows" doc:"a row for each measure"`
+	Missing    []string   `json:"missing,omitempty" doc:"what should be measured to know more"`
+	Plan       *planJSON  `json:"plan,omitempty" doc:"where it is short, what there is to give and what can be done"`
 }
 
 type rowJSON struct {
-	Measure  string   `json:"measure"`
-	Body     *float64 `json:"body_mm,omitempty"`
-	Garment  *float64 `json:"garment_mm,omitempty"`
-	Expected bool     `json:"garment_expected,omitempty"`
-	Estimate bool     `json:"body_estimated,omitempty"`
-	Ease     *spanMM  `json:"ease_mm,omitempty"`
-	Wanted   *spanMM  `json:"wanted_mm,omitempty"`
-	Delta    *float64 `json:"delta_mm,omitempty"`
-	Error    *float64 `json:"error_mm,omitempty"`
-	Verdict  string   `json:"verdict"`
+	Measure  string   `json:"measure" doc:"the measure"`
+	Body     *float64 `json:"body_mm,omitempty" doc:"what the body measures"`
+	Garment  *float64 `json:"garment_mm,omitempty" doc:"what the garment measures"`
+	Expected bool     `json:"garment_expected,omitempty" doc:"whether that follows from alterations and has not been measured since"`
+	Estimate bool     `json:"body_estimated,omitempty" doc:"whether that was worked out from a measuring over other layers"`
+	Ease     *spanMM  `json:"ease_mm,omitempty" doc:"the garment less the body"`
+	Wanted   *spanMM  `json:"wanted_mm,omitempty" doc:"the ease that is wanted"`
+	Delta    *float64 `json:"delta_mm,omitempty" doc:"how far the ease is from what is wanted; less than nothing is short"`
+	Error    *float64 `json:"error_mm,omitempty" doc:"the error of measuring, below which nothing is judged"`
+	Verdict  string   `json:"verdict" doc:"the verdict in words"`
 }
 
 type spanMM struct {
-	Least float64 `json:"least"`
-	Most  float64 `json:"most"`
+	Least float64 `json:"least" doc:"the least"`
+	Most  float64 `json:"most" doc:"the most"`
 }
 
 func millimetres(l quantity.Length) float64 { return float64(l) / float64(quantity.Millimetre) }

@@ -84,10 +84,10 @@ func (w *workroom) sound(say *voice, otherwise string) error {
 	if source.Count(w.findings, source.Error) == 0 {
 		return nil
 	}
-	if err := say.findings(w.findings); err != nil {
+	if err := say.complain(w.findings); err != nil {
 		return err
 	}
-	say.sayf("%s: %s", tally(w.findings), otherwise)
+	say.asidef("%s: %s", tally(w.findings), otherwise)
 	return errFound
 }
 
@@ -95,7 +95,7 @@ func (w *workroom) sound(say *voice, otherwise string) error {
 // errors.
 func (v *voice) warn(w *workroom) {
 	if n := source.Count(w.findings, source.Error); n > 0 {
-		fmt.Fprintf(v.Err, "hussif: the journal has %s, so this may be incomplete; see `hussif check`\n", number(n, "error"))
+		v.asidef("hussif: the journal has %s, so this may be incomplete; see `hussif check`", number(n, "error"))
 	}
 }
 
@@ -117,7 +117,7 @@ func (f *dayFlag) Type() string { return "day" }
 // onFlag adds the flag that moves a command to another day than today.
 func onFlag(c *cobra.Command, today edtf.Day) *dayFlag {
 	f := &dayFlag{day: today}
-	c.Flags().Var(f, "on", "as of this day, as in 2026-03-01")
+	c.Flags().Var(f, "on", "as of this `day`, as in 2026-03-01; today where not given")
 	return f
 }
 

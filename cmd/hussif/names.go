@@ -59,21 +59,3 @@ func (w *workroom) called(name string, kinds ...journal.Kind) (journal.Record, e
 
 // fewNames is how many names are listed for somebody to choose from.
 const fewNames = 20
-
-// completeNames lets the shell complete the names of pages of some kinds, of the
-// journal that the flag -j names or that is around.
-func completeNames(dir *string, kinds ...journal.Kind) cobra.CompletionFunc {
-	return func(_ *cobra.Command, args []string, _ string) ([]cobra.Completion, cobra.ShellCompDirective) {
-		w, err := openJournal(*dir)
-		if err != nil || len(args) > 0 {
-			return nil, cobra.ShellCompDirectiveNoFileComp
-		}
-		var names []cobra.Completion
-		for _, r := range w.journal.Records() {
-			if page := r.Head(); len(kinds) == 0 || slices.Contains(kinds, page.Kind) {
-				names = append(names, cobra.CompletionWithDesc(page.ID.Name(), page.Title))
-			}
-		}
-		return names, cobra.ShellCompDirectiveNoFileComp
-	}
-}

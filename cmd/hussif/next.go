@@ -1,6 +1,7 @@
 package main
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -40,8 +41,8 @@ about it.`,
 			return nil
 		},
 	}
-	c.ValidArgsFunction = completeNames(&dir)
-	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
+	c.ValidArgsFunction = completeLessons(&dir)
+	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's `folder`")
 	c.Flags().BoolVar(&asJSON, "json", false, "print as JSON")
 	return c
 }
@@ -79,6 +80,11 @@ func (v *voice) lessons(w *workroom, list lesson.List) {
 		v.sayf("No next-time notes yet. Begin a paragraph of a note with \"Next time:\" and it is gathered here.")
 		return
 	}
+	type named struct {
+		from   journal.ID
+		anchor string
+	}
+	shown := make(map[named]bool)
 	for _, section := range []struct {
 		title  string
 		groups []lesson.Group
@@ -93,7 +99,15 @@ func (v *voice) lessons(w *workroom, list lesson.List) {
 			}
 			v.sayf("%s", v.bold(strings.ToUpper(section.title[:1])+section.title[1:]+": "+title))
 			v.lessonLines(w, g.Lessons)
+			for _, l := range g.Lessons {
+				shown[named{l.From, l.Anchor}] = true
+			}
 		}
+	}
+	others := slices.DeleteFunc(slices.Clone(list.All), func(l lesson.Lesson) bool { return shown[named{l.From, l.Anchor}] })
+	if len(others) > 0 {
+		v.sayf("%s", v.bold("About nothing named"))
+		v.lessonLines(w, others)
 	}
 }
 
@@ -112,16 +126,16 @@ func (v *voice) lessonLines(w *workroom, lessons []lesson.Lesson) {
 }
 
 type lessonJSON struct {
-	Text       string       `json:"text"`
-	From       journal.ID   `json:"from"`
-	Anchor     string       `json:"anchor"`
-	Day        string       `json:"day,omitempty"`
-	Build      journal.ID   `json:"build,omitempty"`
-	Patterns   []journal.ID `json:"patterns,omitempty"`
-	Techniques []journal.ID `json:"techniques,omitempty"`
-	Materials  []journal.ID `json:"materials,omitempty"`
-	People     []journal.ID `json:"people,omitempty"`
-	Garments   []string     `json:"garments,omitempty"`
+	Text       string       `json:"text" doc:"what to do"`
+	From       journal.ID   `json:"from" doc:"the page that says so, by its ID"`
+	Anchor     string       `json:"anchor" doc:"the part of that page"`
+	Day        string       `json:"day,omitempty" doc:"the day of that page"`
+	Build      journal.ID   `json:"build,omitempty" doc:"the build it was noted on"`
+	Patterns   []journal.ID `json:"patterns,omitempty" doc:"patterns it is about"`
+	Techniques []journal.ID `json:"techniques,omitempty" doc:"techniques it is about"`
+	Materials  []journal.ID `json:"materials,omitempty" doc:"materials it is about"`
+	People     []journal.ID `json:"people,omitempty" doc:"people it is about"`
+	Garments   []string     `json:"garments,omitempty" doc:"kinds of garment it is about"`
 }
 
 func lessonsJSON(lessons []lesson.Lesson) []lessonJSON {

@@ -61,76 +61,76 @@ func (v *voice) option(f quantity.Format, o room.Option) {
 }
 
 type planJSON struct {
-	Needs   []needJSON   `json:"needs"`
-	Room    []roomJSON   `json:"room"`
-	Moves   []moveJSON   `json:"moves,omitempty"`
-	Options []optionJSON `json:"options,omitempty"`
-	Others  int          `json:"others,omitempty"`
-	Unmet   []needJSON   `json:"unmet,omitempty"`
-	ByHours bool         `json:"by_hours"` // ways in are compared by hours, else by length
-	Greedy  bool         `json:"greedy,omitempty"`
+	Needs   []needJSON   `json:"needs" doc:"the measures that are short"`
+	Room    []roomJSON   `json:"room" doc:"what closings and seams could give"`
+	Moves   []moveJSON   `json:"moves,omitempty" doc:"closings to be moved first"`
+	Options []optionJSON `json:"options,omitempty" doc:"plans, the best first"`
+	Others  int          `json:"others,omitempty" doc:"how many more are as near the best"`
+	Unmet   []needJSON   `json:"unmet,omitempty" doc:"what no plan can give"`
+	ByHours bool         `json:"by_hours" doc:"whether ways in are compared by hours, else by length"`
+	Greedy  bool         `json:"greedy,omitempty" doc:"whether each measure was met by itself, for there are too many seams to try all sets of them"`
 }
 
 type needJSON struct {
-	Measure string  `json:"measure"`
-	By      float64 `json:"by_mm"`
-	Why     string  `json:"why,omitempty"`
+	Measure string  `json:"measure" doc:"the measure"`
+	By      float64 `json:"by_mm" doc:"by how much"`
+	Why     string  `json:"why,omitempty" doc:"why it cannot be had"`
 }
 
 type roomJSON struct {
-	Measure string       `json:"measure"`
-	From    []sourceJSON `json:"from"`
+	Measure string       `json:"measure" doc:"the measure"`
+	From    []sourceJSON `json:"from" doc:"what crosses it"`
 }
 
 type sourceJSON struct {
-	Seam    string  `json:"seam,omitempty"`
-	Closure string  `json:"closure,omitempty"`
-	Edges   int     `json:"edges,omitempty"`
-	Now     float64 `json:"now_mm"`
-	Keep    float64 `json:"keep_mm"`
-	Gives   float64 `json:"gives_mm"`
-	Why     string  `json:"why,omitempty"`
+	Seam    string  `json:"seam,omitempty" doc:"the seam"`
+	Closure string  `json:"closure,omitempty" doc:"or the closing"`
+	Edges   int     `json:"edges,omitempty" doc:"how many edges cross the measure"`
+	Now     float64 `json:"now_mm" doc:"allowance or lap now"`
+	Keep    float64 `json:"keep_mm" doc:"what must stay of it"`
+	Gives   float64 `json:"gives_mm" doc:"what that gives in all"`
+	Why     string  `json:"why,omitempty" doc:"why it gives nothing"`
 }
 
 type moveJSON struct {
-	Closure string  `json:"closure"`
-	Measure string  `json:"measure"`
-	By      float64 `json:"by_mm"`
-	Leaves  float64 `json:"leaves_mm"`
+	Closure string  `json:"closure" doc:"the closing"`
+	Measure string  `json:"measure" doc:"the measure"`
+	By      float64 `json:"by_mm" doc:"how far it is moved"`
+	Leaves  float64 `json:"leaves_mm" doc:"the lap that is left"`
 }
 
 type optionJSON struct {
-	Seams    []edgeJSON  `json:"seams,omitempty"`
-	Piped    []string    `json:"piped,omitempty"` // seams whose piping is taken out and laid in again
-	Panels   []panelJSON `json:"panels,omitempty"`
-	Way      wayJSON     `json:"way_in"`
-	Why      string      `json:"why"`
-	Or       []string    `json:"or,omitempty"`
-	Warnings []string    `json:"warnings,omitempty"`
+	Seams    []edgeJSON  `json:"seams,omitempty" doc:"seams to let out, by measure"`
+	Piped    []string    `json:"piped,omitempty" doc:"seams whose piping is taken out and laid in again"`
+	Panels   []panelJSON `json:"panels,omitempty" doc:"pieces to let in"`
+	Way      wayJSON     `json:"way_in" doc:"what to open to get there"`
+	Why      string      `json:"why" doc:"how it compares with the others"`
+	Or       []string    `json:"or,omitempty" doc:"other plans that come to the same, by the seams that they open"`
+	Warnings []string    `json:"warnings,omitempty" doc:"what to mind"`
 }
 
 type edgeJSON struct {
-	Seam     string  `json:"seam"`
-	Side     string  `json:"side,omitempty"`
-	Measure  string  `json:"measure"`
-	EachEdge float64 `json:"each_edge_mm"`
-	Was      float64 `json:"was_mm"`
-	Now      float64 `json:"now_mm"`
-	Gives    float64 `json:"gives_mm"`
+	Seam     string  `json:"seam" doc:"the seam"`
+	Side     string  `json:"side,omitempty" doc:"the side of the body; both where missing"`
+	Measure  string  `json:"measure" doc:"the measure"`
+	EachEdge float64 `json:"each_edge_mm" doc:"how much on each edge"`
+	Was      float64 `json:"was_mm" doc:"allowance before"`
+	Now      float64 `json:"now_mm" doc:"allowance after"`
+	Gives    float64 `json:"gives_mm" doc:"what that gives in all"`
 }
 
 type panelJSON struct {
-	Seam   string      `json:"seam"`
-	Side   string      `json:"side,omitempty"`
-	Count  int         `json:"count"`
-	Widths []widthJSON `json:"widths"`
-	Slight bool        `json:"slight,omitempty"` // no wider anywhere than the error of measuring
+	Seam   string      `json:"seam" doc:"the seam it is let into"`
+	Side   string      `json:"side,omitempty" doc:"the side of the body; both where missing"`
+	Count  int         `json:"count" doc:"how many"`
+	Widths []widthJSON `json:"widths" doc:"how wide it is, finished"`
+	Slight bool        `json:"slight,omitempty" doc:"whether it is no wider anywhere than the error of measuring"`
 }
 
 type widthJSON struct {
-	Measure string   `json:"measure"`
-	Width   float64  `json:"width_mm"`
-	At      *float64 `json:"at_mm,omitempty"`
+	Measure string   `json:"measure" doc:"the measure"`
+	Width   float64  `json:"width_mm" doc:"how wide it is there"`
+	At      *float64 `json:"at_mm,omitempty" doc:"how high along the seam"`
 }
 
 func planOf(j *journal.Journal, b *journal.Build, t fit.Table) *planJSON {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"io"
+	"strings"
 
 	"github.com/spf13/cobra"
 )
@@ -61,11 +62,48 @@ it should, and all that was to be done otherwise next time.`,
 		Version:       version,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
+		Args:          cobra.ArbitraryArgs,
+		RunE: func(c *cobra.Command, args []string) error {
+			if len(args) > 0 {
+				return noCommand(c, args[0])
+			}
+			return c.Help()
+		},
 	}
 	root.AddCommand(
 		beginCommand(say), checkCommand(say), siteCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
-		tableCommand(say),
+		tableCommand(say), schemaCommand(say), jsonTopic(say),
 	)
+	root.SetHelpFunc(say.help)
+	root.SetHelpCommand(helpCommand())
+	root.SetFlagErrorFunc(flagFault)
+	if err := completeFlags(root); err != nil {
+		panic(err) // a flag that is not there, or completed twice
+	}
+	root.InitDefaultHelpCmd()
+	root.InitDefaultCompletionCmd()
+	for _, c := range root.Commands() {
+		if c.Name() == "completion" {
+			shells(c)
+		}
+	}
 	return root
+}
+
+// shells puts what cobra says of completion into words like our own.
+func shells(c *cobra.Command) {
+	c.Short = "Write what a shell needs to complete commands, names and dates"
+	c.Long = "completion writes a script for a shell, by which the Tab key completes commands, flags, and the names of\n" +
+		"builds, people, patterns, seams and tables of the journal around."
+	c.Example = `  source <(hussif completion bash)
+  hussif completion zsh > ~/.zfunc/_hussif
+  hussif completion fish > ~/.config/fish/completions/hussif.fish
+  hussif completion powershell | Out-String | Invoke-Expression`
+	for line := range strings.SplitSeq(c.Example, "\n") {
+		for _, shell := range c.Commands() {
+			if strings.Contains(line, "hussif completion "+shell.Name()) {
+				shell.Short, shell.Long, shell.Example = "Write the script for "+shell.Name(), "", line
+			}
+		}
+	}
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"crypto/sha256"
+	"encoding/json"
 	"errors"
 	"fmt"
 	"os"
@@ -23,6 +24,7 @@ import (
 
 func siteCommand(say *voice) *cobra.Command {
 	var out string
+	var asJSON bool
 	c := &cobra.Command{
 		Use:   "site [journal]",
 		Short: "Make the site of a journal",
@@ -31,10 +33,13 @@ stick or any web host. Only what has changed is written. A folder that holds
 anything a site did not put there is refused, and where the journal has errors
 the site stays as it was.`,
 		Example: `  hussif site
-  hussif site ~/costumes -o ~/costumes-site`,
+  hussif site ~/costumes -o ~/costumes-site
+  hussif site --json`,
 		Args: atMostOne("journal"),
 	}
-	c.Flags().StringVarP(&out, "output", "o", "", "the site's folder (site, in the journal's folder)")
+	c.ValidArgsFunction = completeFolder
+	c.Flags().StringVarP(&out, "output", "o", "", "the site's `folder`; site, in the journal's, where not given")
+	c.Flags().BoolVar(&asJSON, "json", false, "print what was done as JSON")
 	on := onFlag(c, today())
 	c.RunE = func(c *cobra.Command, args []string) error {
 		dir := firstArg(args)
@@ -44,6 +49,9 @@ the site stays as it was.`,
 		if out == "" {
 			out = filepath.Join(dir, "site")
 		}
+		if asJSON {
+			return reportSite(c.Context(), say, dir, out, on.day)
+		}
 		return makeSite(c.Context(), say, dir, out, on.day)
 	}
 	return c
@@ -51,36 +59,113 @@ the site stays as it was.`,
 
 // makeSite makes the site of the journal in dir and says what came of it.
 func makeSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) error {
-	if err := output.Separate(out, dir); err != nil {
+	made, err := buildSite(ctx, say, dir, out, day)
+	switch {
+	case err != nil:
 		return err
+	case !made.Made:
+		w := workroom{findings: made.found}
+		return w.sound(say, asItWas(out))
+	case made.Current:
+		say.sayf("%s is up to date: 0 written, %d kept; %s", out, made.Kept, made.advice())
+	default:
+		say.sayf("%s: %s and %s; %d written, %d kept, %d removed; %s", out, number(made.Pages, "page"),
+			number(made.Photos, "photo"), made.Written, made.Kept, made.Removed, made.advice())
+	}
+	return nil
+}
+
+// reportSite does the same and prints it for another program.
+func reportSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) error {
+	made, err := buildSite(ctx, say, dir, out, day)
+	if err != nil {
+		return err
+	}
+	if err := say.json(made); err != nil {
+		return err
+	}
+	if !made.Made {
+		return errFound
+	}
+	return nil
+}
+
+// siteJSON is what came of making a site.
+type siteJSON struct {
+	Site     string               `json:"site" doc:"the site's folder"`
+	Made     bool                 `json:"made" doc:"whether the site is as the journal is; where not it stays as it was"`
+	Current  bool                 `json:"up_to_date" doc:"whether it was so already, and nothing was done"`
+	Pages    int                  `json:"pages" doc:"pages of the site"`
+	Photos   int                  `json:"photos" doc:"photos shown"`
+	Written  int                  `json:"written" doc:"files written"`
+	Kept     int                  `json:"kept" doc:"files left as they were"`
+	Removed  int                  `json:"removed" doc:"files of the site's own that were removed"`
+	Tally    siteTally            `json:"found" doc:"how many findings there are"`
+	Findings []source.FindingJSON `json:"findings,omitempty" doc:"where the site was not made, what there is, as hussif check --json has it"`
+
+	found []source.Finding
+}
+
+type siteTally struct {
+	Errors   int `json:"errors" doc:"which keep a site from being made"`
+	Warnings int `json:"warnings" doc:"which do not"`
+	Hints    int `json:"hints" doc:"what may be worth a look"`
+}
+
+func tallyOf(found []source.Finding) siteTally {
+	return siteTally{source.Count(found, source.Error), source.Count(found, source.Warning), source.Count(found, source.Hint)}
+}
+
+// advice counts the findings of a site in words.
+func (s siteJSON) advice() string {
+	var found []source.Finding
+	for level, n := range []int{s.Tally.Errors, s.Tally.Warnings, s.Tally.Hints} {
+		for range n {
+			found = append(found, source.Finding{Level: source.Level(level)})
+		}
+	}
+	return advice(found)
+}
+
+// refused is the report of a site that was not made, for what was found.
+func (s siteJSON) refused(found []source.Finding) siteJSON {
+	s.Tally, s.Findings, s.found = tallyOf(found), source.JSON(found), found
+	return s
+}
+
+// buildSite makes the site of the journal in dir, where nothing found forbids it.
+func buildSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) (siteJSON, error) {
+	report := siteJSON{Site: out}
+	if err := output.Separate(out, dir); err != nil {
+		return report, err
 	}
 	store, err := openStore(say)
 	if err != nil {
-		return err
+		return report, err
 	}
 	folder, err := readFolder(dir)
 	if err != nil {
-		return err
+		return report, err
 	}
 	recipe := siteRecipe(folder, day)
-	if report, ok := output.Current(out, recipe); ok {
-		if tally, ok := store.Get(recipe); ok {
-			say.sayf("%s is up to date: 0 written, %d kept; %s", out, report.Kept, tally)
-			return nil
+	if now, ok := output.Current(out, recipe); ok {
+		if before, ok := store.Get(recipe); ok && json.Unmarshal(before, &report) == nil {
+			report.Site, report.Current, report.Written, report.Kept, report.Removed = out, true, 0, now.Kept, 0
+			return report, nil
 		}
 	}
 	var bodies site.Bodies
 	w := openFolder(dir, folder, bodies.See)
-	if err := w.sound(say, asItWas(out)); err != nil {
-		return err
+	if source.Count(w.findings, source.Error) > 0 {
+		return report.refused(w.findings), nil
 	}
 	absolute, err := filepath.Abs(dir)
 	if err != nil {
-		return err
+		return report, err
 	}
 	workshop, err := site.NewWorkshop()
 	if err != nil {
-		return err
+		return report, err
 	}
 	pages, given := keep.NewRecipe("pages of a site", 1, absolute), pagesGiven(folder, day)
 	if ledger, ok := store.Last(pages); ok {
@@ -92,18 +177,24 @@ func makeSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) er
 		Workshop: workshop,
 	})
 	if err != nil {
-		return err
+		return report, err
 	}
-	w.findings = source.Sort(append(w.findings, found...))
-	if err := w.sound(say, asItWas(out)); err != nil {
-		return err
+	found = source.Sort(append(w.findings, found...))
+	if source.Count(found, source.Error) > 0 {
+		return report.refused(found), nil
 	}
-	say.sayf("%s: %s and %s; %d written, %d kept, %d removed; %s", out, number(made.Pages, "page"),
-		number(made.Photos, "photo"), made.Written, made.Kept, made.Removed, advice(w.findings))
+	report = siteJSON{
+		Site: out, Made: true, Pages: made.Pages, Photos: made.Photos,
+		Written: made.Written, Kept: made.Kept, Removed: made.Removed, Tally: tallyOf(found),
+	}
+	kept, err := json.Marshal(report)
+	if err != nil {
+		return report, err
+	}
 	if err := store.PutLast(pages, workshop.Save(given)); err != nil {
-		return err
+		return report, err
 	}
-	return store.Put(recipe, []byte(advice(w.findings)))
+	return report, store.Put(recipe, kept)
 }
 
 // advice counts findings and says where to read them.
@@ -138,7 +229,7 @@ func openStore(say *voice) (*keep.Store, error) {
 	if tempErr != nil {
 		return nil, fmt.Errorf("opening the store of things made before: %w", errors.Join(err, tempErr))
 	}
-	fmt.Fprintf(say.Err, "hussif: the cache folder cannot be used, so pictures are made anew next time: %v\n", err)
+	say.asidef("hussif: the cache folder cannot be used, so pictures are made anew next time: %v", err)
 	return keep.Open(dir)
 }
 
@@ -154,7 +245,7 @@ func siteRecipe(folder *journal.Folder, day edtf.Day) keep.Recipe {
 			given = append(given, e.Path, fmt.Sprint(e.Size, e.Modified.UnixNano()))
 		}
 	}
-	return keep.NewRecipe("site", 1, given...)
+	return keep.NewRecipe("site", 2, given...)
 }
 
 // pagesGiven stands for all that decides pages beside the records of the journal.

@@ -30,14 +30,14 @@ it is meant for your own eyes: it has body measures and prices.`,
   hussif table fit --on 2026-03-01 -o fit.csv
   hussif table materials --json
   hussif table hours --columns`,
-		Args: cobra.MaximumNArgs(1),
+		Args: atMostOne("name"),
 	}
-	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
+	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's `folder`")
 	c.Flags().BoolVar(&asJSON, "json", false, "write JSON")
 	c.Flags().BoolVar(&columns, "columns", false, "explain the columns instead")
-	c.Flags().StringVarP(&file, "output", "o", "", "write to a file that is not there yet")
+	c.Flags().StringVarP(&file, "output", "o", "", "write to a `file` that is not there yet")
 	on := onFlag(c, today())
-	c.ValidArgs = tableNames()
+	c.ValidArgsFunction = completeTables
 	c.RunE = func(c *cobra.Command, args []string) error {
 		subject, err := tableCalled(firstArg(args))
 		if err != nil {
@@ -112,7 +112,7 @@ func (v *voice) tableColumns(s table.Subject) {
 	for _, c := range s.Columns {
 		rows = append(rows, []string{"  " + c.Name, c.Doc})
 	}
-	v.columns(rows)
+	v.table(nil, rows)
 }
 
 // tableFile writes a table to a file of its own.

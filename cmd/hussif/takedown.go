@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 
@@ -28,9 +29,14 @@ of the best plan for what is short.`,
 		Example: `  hussif takedown grey-jacket
   hussif takedown grey-jacket side sleeve
   hussif takedown grey-jacket --json`,
-		Args: cobra.MinimumNArgs(1),
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) == 0 {
+				return errors.New("which garment? Name a build, as in `hussif takedown grey-jacket`")
+			}
+			return nil
+		},
 	}
-	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's folder")
+	c.Flags().StringVarP(&dir, "journal", "j", "", "the journal's `folder`")
 	c.Flags().BoolVar(&asJSON, "json", false, "print as JSON")
 	on := onFlag(c, today())
 	c.RunE = func(_ *cobra.Command, args []string) error {
@@ -53,7 +59,7 @@ of the best plan for what is short.`,
 		say.takedown(w.journal, d)
 		return nil
 	}
-	c.ValidArgsFunction = completeNames(&dir, journal.KindBuild)
+	c.ValidArgsFunction = completeSeams(&dir)
 	return c
 }
 
@@ -173,9 +179,9 @@ func (v *voice) steps(what string, steps []wayin.Step, ordered bool, words func(
 }
 
 type takeDownJSON struct {
-	Build journal.ID `json:"build"`
-	Seams []string   `json:"seams"` // to reach
-	Moves []moveJSON `json:"moves,omitempty"`
+	Build journal.ID `json:"build" doc:"the build, by its ID"`
+	Seams []string   `json:"seams" doc:"the seams to reach"`
+	Moves []moveJSON `json:"moves,omitempty" doc:"closings to be moved first"`
 	wayJSON
 }
 
@@ -184,30 +190,30 @@ func (d takeDown) json() takeDownJSON {
 }
 
 type wayJSON struct {
-	Out           []stepJSON  `json:"out"`
-	Back          []string    `json:"back"`
-	Length        float64     `json:"length_mm"`
-	LengthUnknown []string    `json:"length_unknown,omitempty"`
-	OpeningHours  *float64    `json:"opening_hours,omitempty"`
-	SewingHours   *float64    `json:"sewing_hours,omitempty"`
-	Loose         []looseJSON `json:"loose,omitempty"`
-	Faults        []string    `json:"faults,omitempty"`
+	Out           []stepJSON  `json:"out" doc:"seams to open, in this order"`
+	Back          []string    `json:"back" doc:"seams to sew again, in this order"`
+	Length        float64     `json:"length_mm" doc:"how much is opened in all"`
+	LengthUnknown []string    `json:"length_unknown,omitempty" doc:"seams whose length nobody wrote down"`
+	OpeningHours  *float64    `json:"opening_hours,omitempty" doc:"how long opening takes"`
+	SewingHours   *float64    `json:"sewing_hours,omitempty" doc:"how long sewing again takes"`
+	Loose         []looseJSON `json:"loose,omitempty" doc:"pieces that come loose"`
+	Faults        []string    `json:"faults,omitempty" doc:"why the order cannot be right"`
 }
 
 type stepJSON struct {
-	Seam   string   `json:"seam"`
-	Asked  bool     `json:"asked"` // and not only in the way
-	Side   string   `json:"side,omitempty"`
-	Whole  bool     `json:"whole"`
-	Across []string `json:"across,omitempty"`
-	Length *float64 `json:"length_mm,omitempty"`
-	Sewn   string   `json:"sewn,omitempty"`
+	Seam   string   `json:"seam" doc:"the seam"`
+	Asked  bool     `json:"asked" doc:"whether it was asked for, and is not only in the way"`
+	Side   string   `json:"side,omitempty" doc:"the side of the body; both where missing"`
+	Whole  bool     `json:"whole" doc:"whether all of it is opened"`
+	Across []string `json:"across,omitempty" doc:"the seams at whose crossing it is opened, where not all of it is"`
+	Length *float64 `json:"length_mm,omitempty" doc:"how much of it is opened"`
+	Sewn   string   `json:"sewn,omitempty" doc:"stitch and thread"`
 }
 
 type looseJSON struct {
-	Piece    string   `json:"piece"`
-	Recorded []string `json:"recorded,omitempty"`
-	Missing  []string `json:"missing,omitempty"`
+	Piece    string   `json:"piece" doc:"the piece"`
+	Recorded []string `json:"recorded,omitempty" doc:"what was marked on it"`
+	Missing  []string `json:"missing,omitempty" doc:"what must be marked before the first stitch is cut"`
 }
 
 func wayOf(w wayin.Way) wayJSON {

@@ -3,41 +3,45 @@ package main
 import (
 	"encoding/json"
 	"fmt"
-	"io"
 	"os"
 	"strings"
-	"text/tabwriter"
-
-	"github.com/schollz/progressbar/v3"
-	"golang.org/x/term"
 
 	"hussif/content/source"
 )
 
 // A voice says everything that a command has to say. What was asked for goes to
-// standard output, how it is going to standard error. Colour and progress bars
-// are for terminals only, and NO_COLOR turns colour off (no-color.org).
+// standard output, how it is going to standard error. On a terminal lines are
+// broken between words to fit its width; elsewhere every line is whole. Progress
+// bars are for terminals only.
 type voice struct {
 	Streams
 	colour bool // of standard output
-	lively bool // whether standard error is a terminal
+	lively bool // whether standard error is a terminal that takes a line back
+	width  int  // of the terminal that standard output is, or 0
 }
 
 func newVoice(s Streams) *voice {
-	plain := os.Getenv("NO_COLOR") != "" || os.Getenv("TERM") == "dumb"
-	return &voice{Streams: s, colour: isTerminal(s.Out) && !plain, lively: isTerminal(s.Err)}
-}
-
-func isTerminal(w io.Writer) bool {
-	f, ok := w.(*os.File)
-	return ok && term.IsTerminal(int(f.Fd()))
+	return &voice{
+		Streams: s, colour: inColour(s.Out), width: columnsOf(s.Out),
+		lively: isTerminal(s.Err) && os.Getenv("TERM") != "dumb",
+	}
 }
 
 // sayf prints a line on standard output.
-func (v *voice) sayf(format string, args ...any) { fmt.Fprintf(v.Out, format+"\n", args...) }
+func (v *voice) sayf(format string, args ...any) {
+	v.raw(fitted(fmt.Sprintf(format, args...), v.width))
+}
 
-// fault says why a command could not be carried out, in one line.
-func (v *voice) fault(err error) { fmt.Fprintf(v.Err, "hussif: %v\n", err) }
+// raw prints a line on standard output without breaking it.
+func (v *voice) raw(line string) { fmt.Fprintln(v.Out, safe(line)) }
+
+// asidef prints a line on standard error.
+func (v *voice) asidef(format string, args ...any) {
+	fmt.Fprintln(v.Err, safe(fitted(fmt.Sprintf(format, args...), columnsOf(v.Err))))
+}
+
+// fault says why a command could not be carried out.
+func (v *voice) fault(err error) { v.asidef("hussif: %v", err) }
 
 // json prints a value for other programs.
 func (v *voice) json(value any) error {
@@ -47,11 +51,19 @@ func (v *voice) json(value any) error {
 	return e.Encode(value)
 }
 
-// findings prints findings for a person.
-func (v *voice) findings(list []source.Finding) error { return source.Print(v.Out, list, v.palette()) }
+// findings prints findings for a person who asked for them.
+func (v *voice) findings(list []source.Finding) error {
+	return source.PrintWithin(v.Out, list, palette(v.colour), v.width)
+}
 
-func (v *voice) palette() source.Palette {
-	if !v.colour {
+// complain prints findings for a person who asked for something else, that they
+// forbid.
+func (v *voice) complain(list []source.Finding) error {
+	return source.PrintWithin(v.Err, list, palette(inColour(v.Err)), columnsOf(v.Err))
+}
+
+func palette(colour bool) source.Palette {
+	if !colour {
 		return source.Palette{}
 	}
 	ink := func(code string) func(string) string {
@@ -66,32 +78,6 @@ func (v *voice) bold(s string) string {
 		return s
 	}
 	return "\x1b[1m" + s + "\x1b[0m"
-}
-
-// columns prints rows of cells under each other. It keeps colour out of the cells,
-// whose widths it measures.
-func (v *voice) columns(rows [][]string) {
-	w := tabwriter.NewWriter(v.Out, 0, 0, 2, ' ', 0)
-	for _, row := range rows {
-		fmt.Fprintln(w, strings.TrimRight(strings.Join(row, "\t"), "\t"))
-	}
-	w.Flush()
-}
-
-// progress returns what to call as work goes on: a bar on a terminal, nothing
-// elsewhere.
-func (v *voice) progress(what string) func(done, total int) {
-	if !v.lively {
-		return nil
-	}
-	var bar *progressbar.ProgressBar
-	return func(done, total int) {
-		if bar == nil {
-			bar = progressbar.NewOptions(total, progressbar.OptionSetWriter(v.Err),
-				progressbar.OptionSetDescription(what), progressbar.OptionShowCount(), progressbar.OptionClearOnFinish())
-		}
-		_ = bar.Set(done) // a bar that cannot be drawn is no reason to stop
-	}
 }
 
 // tally counts findings in words: "2 errors, 1 warning".

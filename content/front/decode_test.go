@@ -61,7 +61,7 @@ func readOther(d *Decoder, n Node) (map[string]string, bool) {
 	return out, true
 }
 
-var coats = NewSchema([]Reader{As(readNumber), As(readOther)}, coat{}, button{})
+var coats = NewSchema([]Reader{As(Form{Name: "a number", Pattern: "^[0-9]+$"}, readNumber), As(Form{}, readOther)}, coat{}, button{})
 
 func decode(t testing.TB, text string, dst any) []source.Finding {
 	t.Helper()

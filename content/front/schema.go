@@ -11,14 +11,17 @@ import (
 // A Reader turns a [Node] into a value of one Go type. Make one with [As].
 type Reader struct {
 	typ  reflect.Type
+	form Form
 	read func(*Decoder, Node, reflect.Value) bool
 }
 
-// As makes a Reader from a function. The function reports what is wrong to the
-// decoder and then returns false; the field keeps its zero value.
-func As[T any](read func(*Decoder, Node) (T, bool)) Reader {
+// As makes a Reader from a function, and says in a form what that takes. The
+// function reports what is wrong to the decoder and then returns false; the field
+// keeps its zero value.
+func As[T any](form Form, read func(*Decoder, Node) (T, bool)) Reader {
 	return Reader{
-		typ: reflect.TypeFor[T](),
+		typ:  reflect.TypeFor[T](),
+		form: form,
 		read: func(d *Decoder, n Node, dst reflect.Value) bool {
 			v, ok := read(d, n)
 			if ok {
@@ -37,10 +40,11 @@ func As[T any](read func(*Decoder, Node) (T, bool)) Reader {
 //
 //	type Seam struct {
 //		front.Where `noun:"a seam"`
-//		Name  string          `field:"name,needed,short"`
-//		Now   quantity.Length `field:"now"`
+//		Name  string          `field:"name,needed,short" doc:"what it is called" eg:"side back"`
+//		Now   quantity.Length `field:"now" doc:"allowance on each edge"`
 //	}
 //
+// "doc" and "eg" tell an editor what a field is and how it looks; see [Shape].
 // "needed" refuses a group without the field, "short" lets a single value stand
 // for a group with that field alone, and a field named "*" is given all keys
 // that no other field takes, as one Map. Structs embedded without a field tag

@@ -89,11 +89,11 @@ func (r Ref) IsZero() bool { return r.To == "" }
 // A Page is what all kinds of record have in common.
 type Page struct {
 	front.Where
-	KindName Word     `field:"kind"`  // overrides what the folder says
-	Title    string   `field:"title"` // computed from the file's name where none is written
-	Tags     []Word   `field:"tags"`
-	Share    Audience `field:"share"`
-	Next     []Next   `field:"next time"`
+	KindName Word     `field:"kind" doc:"what the page is, where its folder does not tell" eg:"note"`
+	Title    string   `field:"title" doc:"what the page is called; made from the file's name where not given" eg:"Striped jacket"`
+	Tags     []Word   `field:"tags" doc:"words to find the page by" eg:"[market day, 1780s]"`
+	Share    Audience `field:"share" doc:"who may see the page"`
+	Next     []Next   `field:"next time" doc:"what to do otherwise another time" eg:"[cut the sleeve an inch wider]"`
 
 	ID   ID           // computed
 	Kind Kind         // computed
@@ -113,13 +113,13 @@ type Record interface{ Head() *Page }
 // A Next is something to do another time.
 type Next struct {
 	front.Where `noun:"a next-time note"`
-	Do          string `field:"do,needed,short"`
-	About       []Ref  `field:"about"`
-	Pattern     []Ref  `field:"pattern" to:"pattern"`
-	Technique   []Ref  `field:"technique" to:"technique"`
-	Material    []Ref  `field:"material" to:"material"`
-	Person      []Ref  `field:"person" to:"person"`
-	Garment     []Word `field:"garment"` // a kind of garment, in a word
+	Do          string `field:"do,needed,short" doc:"what to do" eg:"cut the sleeve an inch wider"`
+	About       []Ref  `field:"about" doc:"pages that it is about, of any kind" eg:"[striped-jacket]"`
+	Pattern     []Ref  `field:"pattern" to:"pattern" doc:"patterns that it is about" eg:"jacket-draft"`
+	Technique   []Ref  `field:"technique" to:"technique" doc:"techniques that it is about" eg:"piping"`
+	Material    []Ref  `field:"material" to:"material" doc:"materials that it is about" eg:"striped-linen"`
+	Person      []Ref  `field:"person" to:"person" doc:"people that it is about" eg:"wren"`
+	Garment     []Word `field:"garment" doc:"kinds of garment that it is about, in a word each" eg:"jacket"`
 
 	Anchor string // computed: names the part of the page that holds it
 }
@@ -127,8 +127,8 @@ type Next struct {
 // A SetAside is a next-time note that a build leaves unanswered on purpose.
 type SetAside struct {
 	front.Where `noun:"a note set aside"`
-	Note        Ref    `field:"note,needed,short"`
-	Because     string `field:"because,needed"`
+	Note        Ref    `field:"note,needed,short" doc:"the next-time note, as a link to its page and part" eg:"jacket-draft#next-cut-sleeve-wider"`
+	Because     string `field:"because,needed" doc:"why it is left unanswered" eg:"this one has no sleeves"`
 }
 
 // titleFromName makes a title of a file's name for a page that has none: hyphens

@@ -11,9 +11,9 @@ import (
 // A Person is someone who wears what is built.
 type Person struct {
 	Page     `noun:"a person"`
-	Measured []Session `field:"measured"`
-	ShowsFit FitShown  `field:"shows fit"`     // what others may see of the fit
-	Usual    []string  `field:"usual changes"` // made over a pattern maker's sizes every time
+	Measured []Session `field:"measured" doc:"measurings of the body" eg:"[{date: 2026-01-10, over: [shift, stays], waist girth: 29 in}]"`
+	ShowsFit FitShown  `field:"shows fit" doc:"what others may see of the fit"`
+	Usual    []string  `field:"usual changes" doc:"what is changed on a pattern maker's sizes every time" eg:"[longer in the back]"`
 }
 
 // FitShown is how much of a wearer's fit a shared site may show.
@@ -30,11 +30,11 @@ const (
 // foundation.
 type Session struct {
 	front.Where `noun:"a measuring session"`
-	Date        edtf.Day `field:"date"`           // a session written in a note has the note's date
-	Of          Ref      `field:"of" to:"person"` // in a note, if not the build's wearer
-	Over        []Word   `field:"over"`
-	By          Word     `field:"by"`
-	Remarks     string   `field:"remarks"`
+	Date        edtf.Day `field:"date" doc:"the day of measuring; in a note, the note's date where not given" eg:"2026-01-10"`
+	Of          Ref      `field:"of" to:"person" doc:"who was measured; in a note, the build's wearer where not given" eg:"wren"`
+	Over        []Word   `field:"over" doc:"the foundation worn while measuring, in dressing order" eg:"[shift, stays]"`
+	By          Word     `field:"by" doc:"who held the tape" eg:"ottilie"`
+	Remarks     string   `field:"remarks" doc:"what else was noticed" eg:"after dinner"`
 	Readings    Readings `field:"*"`
 }
 

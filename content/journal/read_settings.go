@@ -38,13 +38,13 @@ func ParseSettings(f *source.File) (*Settings, []source.Finding) {
 func settingsSchema(s *Settings) *front.Schema {
 	t := s.terms()
 	readers := append(t.readers(),
-		front.As(readUnit),
-		front.As(readCurrency),
-		front.As(readYears),
-		front.As(readClass),
-		front.As(readShortNames),
-		front.As(t.errors),
-		front.As(t.garmentEase),
+		front.As(unitForm, readUnit),
+		front.As(currencyForm, readCurrency),
+		front.As(yearsForm, readYears),
+		front.As(classForm, readClass),
+		front.As(shortForm, readShortNames),
+		front.As(errorsForm, t.errors),
+		front.As(garmentForm, t.garmentEase),
 	)
 	return front.NewSchema(readers, Settings{}, Want{}, Crossing{}, Level{})
 }

@@ -26,27 +26,29 @@ type terms struct {
 
 func (t terms) readers() []front.Reader {
 	return []front.Reader{
-		front.As(readText),
-		front.As(readWord),
-		front.As(readRef),
-		front.As(readAnswer),
-		front.As(readCount),
-		front.As(readAddress),
-		front.As(t.length),
-		front.As(t.rangeOf),
-		front.As(t.size),
-		front.As(t.amount),
-		front.As(t.edges),
-		front.As(t.money),
-		front.As(readDuration),
-		front.As(readDay),
-		front.As(t.date),
-		front.As(t.pointRef),
-		front.As(t.readings),
-		front.As(t.changes),
-		front.As(t.wants),
-		front.As(t.crossings),
-		front.As(t.levels),
+		front.As(textForm, readText),
+		front.As(textForm, readWord),
+		front.As(linkForm, readRef),
+		front.As(answerForm, readAnswer),
+		front.As(countForm, readCount),
+		front.As(addressForm, readAddress),
+		front.As(lengthForm, t.length),
+		front.As(rangeForm, t.rangeOf),
+		front.As(sizeForm, t.size),
+		front.As(amountForm, t.amount),
+		front.As(edgesForm, t.edges),
+		front.As(moneyForm, t.money),
+		front.As(durationForm, readDuration),
+		front.As(dayForm, readDay),
+		front.As(dateForm, t.date),
+		front.As(estimateForm, t.estimate),
+		front.As(estimateForm, t.estimate),
+		front.As(t.pointForm(), t.pointRef),
+		front.As(t.byMeasure("lengths by measure", quantity.Estimate{}, false), t.readings),
+		front.As(t.byMeasure("changes by measure", quantity.Length(0), false), t.changes),
+		front.As(t.byMeasure("wanted ease by measure", Want{}, true), t.wants),
+		front.As(t.byMeasure("allowances by measure", Crossing{}, true), t.crossings),
+		front.As(t.byMeasure("levels by measure", Level{}, true), t.levels),
 		oneOf("an audience", Self, Circle, Public),
 		oneOf("a state of a build", StatePlanned, StateUnderWay, StateFinished, StateRepair, StateApart, StateGone),
 		oneOf("a stage of the work", Stages...),
@@ -211,7 +213,7 @@ func oneOf[T ~string](what string, words ...T) front.Reader {
 	for i, w := range words {
 		names[i] = string(w)
 	}
-	return front.As(func(d *front.Decoder, n front.Node) (T, bool) {
+	return front.As(front.Form{Name: what, Words: names, Pattern: front.AnyCase(names...)}, func(d *front.Decoder, n front.Node) (T, bool) {
 		s, ok := text(d, n)
 		if !ok {
 			return "", false

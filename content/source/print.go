@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"io"
 	"strings"
+
+	"hussif/content/fold"
 )
 
 // A Palette colours the parts of a printed finding. The zero Palette leaves them
@@ -33,16 +35,26 @@ func paint(with func(string) string, s string) string {
 //	    | did you mean "waist girth"?
 //
 // Nothing that a file or its name holds can steer the terminal.
-func Print(w io.Writer, findings []Finding, p Palette) error {
+func Print(w io.Writer, findings []Finding, p Palette) error { return PrintWithin(w, findings, p, 0) }
+
+// PrintWithin is [Print] for a terminal of some width, in columns: words are broken
+// into lines and less is shown of a long line. 0 is any width.
+func PrintWithin(w io.Writer, findings []Finding, p Palette, width int) error {
 	var b bytes.Buffer
-	for _, f := range findings {
-		if !f.Span.IsZero() {
-			fmt.Fprintf(&b, "%s: ", paint(p.Place, oneLine(f.Span.String())))
+	lines := func(text string) {
+		for _, line := range fold.Lines(text, width, "    ") {
+			b.WriteString(line + "\n")
 		}
-		fmt.Fprintf(&b, "%s: %s [%s]\n", paint(p.level(f.Level), f.Level.String()), oneLine(f.Text), f.Rule)
-		printSnippet(&b, f, p)
+	}
+	for _, f := range findings {
+		place := ""
+		if !f.Span.IsZero() {
+			place = paint(p.Place, oneLine(f.Span.String())) + ": "
+		}
+		lines(fmt.Sprintf("%s%s: %s [%s]", place, paint(p.level(f.Level), f.Level.String()), oneLine(f.Text), f.Rule))
+		printSnippet(&b, f, p, width)
 		for _, r := range f.Related {
-			fmt.Fprintf(&b, "  %s: %s\n", paint(p.Place, oneLine(r.Span.String())), oneLine(r.Text))
+			lines(fmt.Sprintf("  %s: %s", paint(p.Place, oneLine(r.Span.String())), oneLine(r.Text)))
 		}
 	}
 	_, err := w.Write(b.Bytes())

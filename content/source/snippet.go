@@ -8,6 +8,8 @@ import (
 	"unicode/utf8"
 
 	"golang.org/x/text/width"
+
+	"hussif/content/fold"
 )
 
 // maxSnippet is how much of a line is shown, in columns of a terminal, and
@@ -17,16 +19,23 @@ const (
 	maxRunes   = 4 * maxSnippet
 )
 
-func printSnippet(b *bytes.Buffer, f Finding, p Palette) {
+// leastSnippet is shown on the narrowest of terminals.
+const leastSnippet = 20
+
+func printSnippet(b *bytes.Buffer, f Finding, p Palette, width int) {
 	margin := "   "
 	if s := f.Span; !s.IsZero() {
 		line, _ := s.Position()
 		text := s.File.lineText(line)
 		from := min(s.Start-s.File.LineStart(line), len(text))
 		to := max(min(s.End-s.File.LineStart(line), len(text)), from)
-		shown, lead, under := snippet(text, from, to)
 		number := fmt.Sprint(line)
 		margin = strings.Repeat(" ", len(number)+2)
+		most := maxSnippet
+		if width > 0 {
+			most = max(min(width-len(margin)-len(" | ……"), maxSnippet), leastSnippet)
+		}
+		shown, lead, under := snippet(text, from, to, most)
 		if shown != "" {
 			fmt.Fprintf(b, "%s %s\n", paint(p.Margin, "  "+number+" |"), shown)
 			fmt.Fprintf(b, "%s %s%s\n", paint(p.Margin, margin+" |"), lead,
@@ -34,21 +43,27 @@ func printSnippet(b *bytes.Buffer, f Finding, p Palette) {
 		}
 	}
 	if advice := f.Advice(); advice != "" {
-		fmt.Fprintf(b, "%s %s\n", paint(p.Margin, margin+" |"), oneLine(advice))
+		for _, line := range fold.Lines(oneLine(advice), max(width-len(margin)-len(" | "), 0), "") {
+			fmt.Fprintf(b, "%s %s\n", paint(p.Margin, margin+" |"), line)
+		}
 	}
 }
 
-// snippet returns the part of a line that is worth showing, the blanks that reach
-// from its start to the byte from, and the width of the bytes from..to, at least 1.
-func snippet(line []byte, from, to int) (shown, lead string, under int) {
-	start := backward(line[:from], maxSnippet/2)
-	end := start + forward(line[start:], maxSnippet)
+// snippet returns the part of a line that is worth showing, of most columns, the
+// blanks that reach from its start to the byte from, and the width of the bytes
+// from..to, at least 1.
+func snippet(line []byte, from, to, most int) (shown, lead string, under int) {
+	start := 0
+	if forward(line, most) < len(line) {
+		start = backward(line[:from], most/2)
+	}
+	end := start + forward(line[start:], most)
 	var s strings.Builder
 	if start > 0 {
 		s.WriteString("…")
 		lead = " "
 	}
-	s.WriteString(printable(line[start:end]))
+	s.WriteString(Printable(string(line[start:end])))
 	if end < len(line) {
 		s.WriteString("…")
 	}
@@ -115,16 +130,16 @@ func runeColumns(r rune) int {
 	return 1
 }
 
-// printable keeps control characters, bytes that are no UTF-8 and marks that turn
+// Printable keeps control characters, bytes that are no UTF-8 and marks that turn
 // the direction of the text from reaching the terminal.
-func printable(b []byte) string {
+func Printable(text string) string {
 	return strings.Map(func(r rune) rune {
 		if r != '\t' && unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) {
 			return unicode.ReplacementChar
 		}
 		return r
-	}, string(b))
+	}, text)
 }
 
 // oneLine makes words printable that a finding quotes.
-func oneLine(s string) string { return strings.ReplaceAll(printable([]byte(s)), "\t", " ") }
+func oneLine(s string) string { return strings.ReplaceAll(Printable(s), "\t", " ") }
