@@ -72,7 +72,7 @@ it should, and all that was to be done otherwise next time.`,
 	}
 	root.AddCommand(
 		beginCommand(say), checkCommand(say), siteCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
-		tableCommand(say), schemaCommand(say), jsonTopic(say),
+		tableCommand(say), measureCommand(say), noteCommand(say), schemaCommand(say), jsonTopic(say),
 	)
 	root.SetHelpFunc(say.help)
 	root.SetHelpCommand(helpCommand())

@@ -11,9 +11,9 @@ import (
 	"hussif/content/source"
 )
 
-// answers are what commands print for other programs, by the command.
-func answers() []answer {
-	return []answer{
+// printouts are what commands print for other programs, by the command.
+func printouts() []printout {
+	return []printout{
 		{"check", reflect.TypeFor[[]source.FindingJSON]()},
 		{"site", reflect.TypeFor[siteJSON]()},
 		{"fit", reflect.TypeFor[[]fitJSON]()},
@@ -23,19 +23,19 @@ func answers() []answer {
 	}
 }
 
-type answer struct {
+type printout struct {
 	command string
 	of      reflect.Type
 }
 
-// A jsonField is one field of an answer, by its path: "rows[].measure".
+// A jsonField is one field of a printout, by its path: "rows[].measure".
 type jsonField struct {
 	path, kind, doc string
 	optional        bool
 }
 
-// fields lists the fields of an answer in the order printed.
-func (a answer) fields() []jsonField {
+// fields lists the fields of a printout in the order printed.
+func (a printout) fields() []jsonField {
 	of := a.of
 	if of.Kind() == reflect.Slice {
 		of = of.Elem()
@@ -93,17 +93,17 @@ func jsonKind(t reflect.Type) string {
 // jsonTopic is what `hussif help json` prints.
 func jsonTopic(say *voice) *cobra.Command {
 	c := &cobra.Command{Use: "json", Short: "What commands print for other programs, field by field"}
-	c.SetHelpFunc(func(*cobra.Command, []string) { say.answers() })
+	c.SetHelpFunc(func(*cobra.Command, []string) { say.printouts() })
 	return c
 }
 
 // answers explains what commands print with --json.
-func (v *voice) answers() {
+func (v *voice) printouts() {
 	v.sayf("With --json a command prints one value for another program, on standard output, and nothing else there. " +
 		"Fields keep their names and meanings from version to version; others may be added. " +
 		"Those marked with ? are missing where there is nothing to say. [] stands for each item of a list. " +
 		"Names that end in _mm are lengths in millimetres, those in _hours are hours.")
-	for _, a := range answers() {
+	for _, a := range printouts() {
 		title := "hussif " + a.command + " --json: a group"
 		if a.of.Kind() == reflect.Slice {
 			title = "hussif " + a.command + " --json: a list, and in each item"

@@ -20,7 +20,7 @@ var update = flag.Bool("update", false, "write the shapes of answers into testda
 func TestAnswersKeepTheirShape(t *testing.T) {
 	const golden = "testdata/answers.txt"
 	var got strings.Builder
-	for _, a := range answers() {
+	for _, a := range printouts() {
 		for _, f := range a.fields() {
 			if f.doc == "" {
 				t.Errorf("%s: %s is not explained", a.command, f.path)
@@ -53,7 +53,7 @@ func TestAnswersAreAsExplained(t *testing.T) {
 	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	pictures := pictureFolder(t)
 	fields := make(map[string][]jsonField)
-	for _, a := range answers() {
+	for _, a := range printouts() {
 		fields[a.command] = a.fields()
 	}
 	tried := make(map[string]bool)
