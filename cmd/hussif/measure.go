@@ -116,7 +116,7 @@ func (m *measuring) newPerson(name string, unknown error) (journal.Record, error
 	}
 	title := ""
 	if named != name {
-		title = "title: " + amend.Scalar(name) + "\n"
+		title = "title: " + amend.Inline(amend.Text(name)) + "\n"
 	}
 	if err := writeNew(file, []byte("---\n"+title+"measured:\n---\n")); err != nil {
 		if errors.Is(err, fs.ErrExist) {

@@ -23,9 +23,9 @@ func List(values ...string) front.Node {
 // Group returns a node that is a group of fields.
 func Group(fields ...front.Field) front.Node { return front.Node{Kind: front.Map, Fields: fields} }
 
-// Scalar writes a single value as it stands in front matter, in quotes where it
-// needs them.
-func Scalar(value string) string { return flowText(Text(value)) }
+// Inline returns a node as it stands within a line of front matter, with quotes
+// where they are needed. What is nothing is written as nothing, to be filled in.
+func Inline(n front.Node) string { return flowText(n) }
 
 // YAML returns a field with one entry in its list, as lines to paste into front
 // matter.
