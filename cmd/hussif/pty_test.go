@@ -25,8 +25,9 @@ type session struct {
 	cmd  *exec.Cmd
 	tty  *os.File
 	mu   sync.Mutex
-	text bytes.Buffer // all that was shown
-	read int          // how much of it was waited for
+	text bytes.Buffer  // all that was shown
+	read int           // how much of it was waited for
+	done chan struct{} // closed when the terminal is gone with the program
 }
 
 // atTerminal starts the program in a folder that is also its user's home.
@@ -45,10 +46,9 @@ func atTerminal(t *testing.T, home string, env []string, args ...string) *sessio
 	if err != nil {
 		t.Skipf("no terminal can be had here: %v", err)
 	}
-	s := &session{t: t, cmd: cmd, tty: tty}
-	done := make(chan struct{})
+	s := &session{t: t, cmd: cmd, tty: tty, done: make(chan struct{})}
 	go func() {
-		defer close(done)
+		defer close(s.done)
 		buf := make([]byte, 4096)
 		for {
 			n, err := tty.Read(buf)
@@ -56,7 +56,7 @@ func atTerminal(t *testing.T, home string, env []string, args ...string) *sessio
 			s.text.Write(buf[:n])
 			s.mu.Unlock()
 			if err != nil {
-				return // the terminal is gone with the program
+				return
 			}
 		}
 	}()
@@ -65,7 +65,7 @@ func atTerminal(t *testing.T, home string, env []string, args ...string) *sessio
 			cmd.Process.Kill()
 			cmd.Wait()
 		}
-		<-done
+		<-s.done
 		tty.Close()
 	})
 	return s
@@ -75,15 +75,19 @@ func atTerminal(t *testing.T, home string, env []string, args ...string) *sessio
 func (s *session) sees(words string) {
 	s.t.Helper()
 	for begun := time.Now(); time.Since(begun) < patience; time.Sleep(5 * time.Millisecond) {
-		s.mu.Lock()
-		shown := s.text.String()
-		s.mu.Unlock()
-		if at := strings.Index(shown[s.read:], words); at >= 0 {
+		if at := strings.Index(s.shown()[s.read:], words); at >= 0 {
 			s.read += at + len(words)
 			return
 		}
 	}
-	s.t.Fatalf("never shown: %q, but\n%s", words, s.text.String()[s.read:])
+	s.t.Fatalf("never shown: %q, but\n%s", words, s.shown()[s.read:])
+}
+
+// shown returns all that was shown so far.
+func (s *session) shown() string {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	return s.text.String()
 }
 
 // types types some keys; a line ends with \r, as the key for it does.
@@ -97,20 +101,16 @@ func (s *session) types(keys string) {
 // ends waits for the program to end, and returns all that it showed.
 func (s *session) ends(status int) string {
 	s.t.Helper()
-	done := make(chan error, 1)
-	go func() { done <- s.cmd.Wait() }()
 	select {
-	case <-done:
+	case <-s.done:
 	case <-time.After(patience):
-		s.t.Fatalf("does not end:\n%s", s.text.String())
+		s.t.Fatalf("does not end:\n%s", s.shown())
 	}
-	time.Sleep(20 * time.Millisecond) // for the last of it to be shown
-	s.mu.Lock()
-	defer s.mu.Unlock()
+	s.cmd.Wait() // its error is the status that is looked at below
 	if got := s.cmd.ProcessState.ExitCode(); got != status {
-		s.t.Errorf("status %d, want %d:\n%s", got, status, s.text.String())
+		s.t.Errorf("status %d, want %d:\n%s", got, status, s.shown())
 	}
-	return s.text.String()
+	return s.shown()
 }
 
 // laid lays out files in a new folder and returns it.

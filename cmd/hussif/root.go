@@ -65,7 +65,7 @@ it should, and all that was to be done otherwise next time.`,
 	}
 	root.AddCommand(
 		beginCommand(say), checkCommand(say), siteCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
-		tableCommand(say), measureCommand(say),
+		tableCommand(say), measureCommand(say), noteCommand(say),
 	)
 	return root
 }
