@@ -61,8 +61,8 @@ func (r Reading) scope() scope {
 	return s
 }
 
-// error returns the error of the new reading and one before, and three times that.
-func (r Reading) error() quantity.Length {
+// threefold returns three times the error of the new reading and the one before.
+func (r Reading) threefold() quantity.Length {
 	class := r.Errors.Body(r.Class)
 	each := func(v quantity.Estimate) quantity.Length {
 		if v.State == quantity.About {
@@ -77,8 +77,8 @@ func (r Reading) error() quantity.Length {
 // it is.
 func (r Reading) Limit() quantity.Length {
 	days := r.Day - r.Before.Day
-	limit := r.error() + r.scope().week*quantity.Length(max(days, -days, edtf.Day(0)))/7
-	limit = min(limit, max(r.error(), r.Before.Value.Length/3))
+	limit := r.threefold() + r.scope().week*quantity.Length(max(days, -days, edtf.Day(0)))/7
+	limit = min(limit, max(r.threefold(), r.Before.Value.Length/3))
 	if r.Before.Others {
 		limit += r.Before.Value.Length / 3
 	}

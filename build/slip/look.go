@@ -68,9 +68,9 @@ func Look(r Reading) (Doubt, bool) {
 		if v >= scope.least && v <= scope.most {
 			return Doubt{Kind: Change, Reading: r}, true
 		}
-	case known && !r.Before.Others && r.off(v) > r.error():
+	case known && !r.Before.Others && r.off(v) > r.threefold():
 		for _, swapped := range r.swapped() {
-			if r.off(swapped) <= r.error() {
+			if r.off(swapped) <= r.threefold() {
 				return Doubt{Swapped, r, swapped}, true
 			}
 		}

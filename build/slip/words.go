@@ -57,4 +57,4 @@ func (r Reading) Compared(f quantity.Format) string {
 
 // Within reports whether the difference from the reading before is no larger than
 // the error of the two.
-func (r Reading) Within() bool { return 3*r.off(r.Value.Length) <= r.error() }
+func (r Reading) Within() bool { return 3*r.off(r.Value.Length) <= r.threefold() }

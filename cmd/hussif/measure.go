@@ -88,11 +88,11 @@ func measurePerson(ctx context.Context, say *voice, o measureOrder) error {
 		}
 	}
 	m.person = r.(*journal.Person)
-	if m.state, err = keptFile(w.dir, m.person.ID); err != nil {
-		return err
-	}
 	if len(o.readings) > 0 {
 		return m.given()
+	}
+	if m.state, err = keptFile(w.dir, m.person.ID); err != nil {
+		m.notKept(err)
 	}
 	return m.ended(m.asked())
 }

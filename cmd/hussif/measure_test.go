@@ -118,7 +118,7 @@ func TestMeasureLeft(t *testing.T) {
 	s = atTerminal(t, dir, nil, "measure", "ada")
 	s.sees("broken off after 2 measures")
 	s.types("\x03")
-	s.sees("stopped; nothing was measured")
+	s.sees("stopped; 2 measures are kept")
 	s.ends(exitFault)
 	s = atTerminal(t, dir, nil, "measure", "ada")
 	s.sees("broken off after 2 measures")

@@ -122,6 +122,9 @@ func (w *workroom) buildOfNote(ctx context.Context, say *voice, o noteOrder) (*j
 		}
 		return r.(*journal.Build), "as asked", nil
 	}
+	if r, ok := w.journal.Find(o.title, journal.KindBuild); ok && o.title != "" {
+		return nil, "", fmt.Errorf("%s is a build; say --build %s for a note of it, or give the note another title", o.title, w.journal.Name(r))
+	}
 	builds, day := leaf.LastWorked(w.journal, o.day)
 	why := "worked on last"
 	if len(builds) == 0 {

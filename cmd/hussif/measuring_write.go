@@ -132,14 +132,20 @@ func (m *measuring) finish() error {
 		return nil
 	}
 	m.ask.sayf("")
-	m.ask.sayf("%s", strings.TrimSuffix(amend.YAML(measuredField, m.entry()), "\n"))
+	m.paste()
 	if yes, err := m.ask.yes("add this to "+m.person.File.Name+"?", true); err != nil {
 		return err
 	} else if !yes {
 		return errStopped
 	}
 	if err := m.write(); err != nil {
+		if m.state != "" {
+			m.ask.sayf("The answers are kept too; `hussif measure %s` offers them again.", m.person.ID.Name())
+		}
 		return err
+	}
+	if m.state == "" {
+		return nil
 	}
 	return forget(m.state)
 }
@@ -164,6 +170,11 @@ func (m *measuring) write() error {
 
 func (m *measuring) toPaste(err error) error {
 	m.say.sayf("This could not be written; add it to %s by hand:", m.person.File.Name)
-	m.say.sayf("%s", strings.TrimSuffix(amend.YAML(measuredField, m.entry()), "\n"))
+	m.paste()
 	return fmt.Errorf("%s stays as it was: %w", m.person.File.Name, err)
+}
+
+// paste prints the session as it is to be written.
+func (m *measuring) paste() {
+	m.say.sayf("%s", strings.TrimSuffix(amend.YAML(measuredField, m.entry()), "\n"))
 }
