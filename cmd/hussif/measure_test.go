@@ -45,7 +45,9 @@ func TestMeasureAtATerminal(t *testing.T) {
 	s.sees("sure? [y/N] ")
 	s.types("\r")
 	s.sees("hip girth? ")
-	s.types("39\r")
+	s.types("93\r")
+	s.sees("sure? [y/N] ")
+	s.types("39\r") // the right figure is a no as well
 	s.sees("as on 2026-01-10")
 	s.sees("wrist girth? ")
 	s.types("\x1b[A\x03") // an arrow key, then Ctrl-C

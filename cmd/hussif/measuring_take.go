@@ -133,8 +133,12 @@ func (m *measuring) one(i int) (wish, error) {
 	if answered {
 		question += " [" + given.Value + "]"
 	}
+	other := "" // typed where "sure?" was asked
 	for {
-		text, err := m.ask.line(question)
+		text, err := other, error(nil)
+		if other = ""; text == "" {
+			text, err = m.ask.line(question)
+		}
 		if err != nil {
 			return enough, err
 		}
@@ -163,8 +167,8 @@ func (m *measuring) one(i int) (wish, error) {
 			continue
 		}
 		if d, doubtful := slip.Look(r); doubtful && !m.order.sure {
-			m.ask.sayf("  %s", d.Words(m.w.journal.Settings.Format))
-			if sure, err := m.ask.yes("  sure?", false); err != nil {
+			var sure bool
+			if sure, other, err = m.sure(d); err != nil {
 				return enough, err
 			} else if !sure {
 				continue
@@ -176,6 +180,20 @@ func (m *measuring) one(i int) (wish, error) {
 		m.keep()
 		return onward, nil
 	}
+}
+
+// sure asks whether a doubtful value is right. Whoever answers with another value
+// has said no, and need not say it twice.
+func (m *measuring) sure(d slip.Doubt) (sure bool, other string, err error) {
+	m.ask.sayf("  %s", d.Words(m.w.journal.Settings.Format))
+	text, err := m.ask.line("  sure? [y/N]")
+	switch strings.ToLower(text) {
+	case "y", "yes":
+		return true, "", err
+	case "", "n", "no":
+		return false, "", err
+	}
+	return false, text, err
 }
 
 // hint says where the tape lies, and what it said before.
