@@ -82,3 +82,37 @@ func TestStem(t *testing.T) {
 		}
 	}
 }
+
+// What is worn can be written again as it was understood, and holds no empty layer.
+func FuzzLayers(f *testing.F) {
+	for _, seed := range []string{"", "nothing", "shift, stays and two petticoats", ",,a and  b ,and", " and and and "} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		once := layers(text)
+		for _, layer := range once {
+			if strings.TrimSpace(layer) == "" || strings.Contains(layer, ",") {
+				t.Errorf("%q has the layer %q", text, layer)
+			}
+		}
+		if diff := cmp.Diff(once, layers(strings.Join(once, ", "))); diff != "" {
+			t.Errorf("%q: %s", text, diff)
+		}
+	})
+}
+
+// A stem is a name that every disk takes, and its own stem.
+func FuzzStem(f *testing.F) {
+	for _, seed := range []string{"First fitting", "../..", "it’s", strings.Repeat("ö ", 99), "a\x00b", "İ"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, words string) {
+		got := stem(words)
+		if strings.ContainsAny(got, "/\\:*?\"<>|. \x00\n") || strings.HasPrefix(got, "-") || len([]rune(got)) > longestStem {
+			t.Errorf("%q makes %q", words, got)
+		}
+		if again := stem(got); again != got {
+			t.Errorf("%q makes %q and that %q", words, got, again)
+		}
+	})
+}

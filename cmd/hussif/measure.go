@@ -131,12 +131,17 @@ func (m *measuring) newPerson(name string, unknown error) (journal.Record, error
 	return m.w.called(named, journal.KindPerson)
 }
 
-// layers reads what is worn, from the skin out.
+// layers reads what is worn, from the skin out, with commas or "and" between.
 func layers(text string) []string {
 	out := []string{}
-	for _, part := range strings.Split(strings.ReplaceAll(text, " and ", ","), ",") {
-		if part = strings.Join(strings.Fields(part), " "); part != "" {
-			out = append(out, part)
+	for _, part := range strings.Split(text, ",") {
+		var layer []string
+		for _, word := range append(strings.Fields(part), "and") {
+			if word != "and" {
+				layer = append(layer, word)
+			} else if len(layer) > 0 {
+				out, layer = append(out, strings.Join(layer, " ")), nil
+			}
 		}
 	}
 	if f := measure.Foundation(out); f.Key() == "" {

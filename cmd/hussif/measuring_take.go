@@ -195,23 +195,3 @@ func (m *measuring) sure(d slip.Doubt) (sure bool, other string, err error) {
 	}
 	return false, text, err
 }
-
-// hint says where the tape lies, and what it said before.
-func (m *measuring) hint(item sitting.Item) {
-	if item.Measure.Taken != "" {
-		m.ask.sayf("  %s", item.Measure.Taken)
-	}
-	if b := item.Before; b.Value.Length != 0 {
-		text := m.w.journal.Settings.Format.Estimate(b.Value) + " on " + b.Day.String()
-		if b.Others {
-			text += " over " + item.Over.String()
-		}
-		if item.By != "" {
-			text += ", by " + item.By
-		}
-		m.ask.sayf("  %s", text)
-	}
-	if len(item.For) > 0 {
-		m.ask.sayf("  for %s", strings.Join(item.For, ", "))
-	}
-}
