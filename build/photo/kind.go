@@ -58,11 +58,18 @@ type refusal struct {
 	saveAs string
 }
 
+// heicPicture is what pictures from phones are called that [Examine] takes.
+const heicPicture = "a HEIC picture"
+
+// heicBrands are those of HEVC pictures (ISO/IEC 23008-12, annex B.4), single ones
+// and sequences.
+var heicBrands = []string{"heic", "heix", "heim", "heis", "hevc", "hevx", "hevm", "hevs"}
+
 // The first bytes are those the formats' specifications give, as collected in
 // the IANA media type registrations and the shared MIME information database
 // of freedesktop.org.
 var refusals = []refusal{
-	{brand("heic", "heix", "heim", "heis", "hevc", "hevx", "hevm", "hevs"), "a HEIC picture", "JPEG"},
+	{brand(heicBrands...), heicPicture, "JPEG"},
 	{brand("avif", "avis"), "an AVIF picture", "JPEG"},
 	{brand("mif1", "mif2", "msf1"), "a HEIF picture", "JPEG"},
 	{brand("crx "), "a camera's raw picture", "JPEG"},

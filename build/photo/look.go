@@ -29,6 +29,7 @@ type Info struct {
 	kind     *kind
 	turn     turn
 	perPixel float64 // bytes of memory for a pixel while decoding, at most
+	exif     []byte  // its Exif block, the start of a TIFF file, or nothing
 }
 
 // stored returns the size of the picture as it lies in the file.
@@ -187,4 +188,13 @@ func (l *leaf) at(off int64, n int) ([]byte, bool) {
 		l.err = err
 	}
 	return nil, false
+}
+
+// ReadAt lets others read the file by way of l.
+func (l *leaf) ReadAt(b []byte, off int64) (int, error) {
+	n, err := l.r.ReadAt(b, off)
+	if err != nil && err != io.EOF {
+		l.err = err
+	}
+	return n, err
 }

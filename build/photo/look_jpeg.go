@@ -19,6 +19,7 @@ const (
 	markEOI  = 0xd9
 	markSOS  = 0xda
 	markAPP1 = 0xe1
+	markCOM  = 0xfe
 	markTEM  = 0x01
 )
 
@@ -69,7 +70,7 @@ func lookJPEG(l *leaf) (Info, *Fault) {
 			if !endsAfter(l, off) {
 				return Info{}, cutShort(k)
 			}
-			info.turn = turnFrom(exif)
+			info.exif, info.turn = exif, turnFrom(exif)
 			if info.turn.swaps() {
 				info.Width, info.Height = info.Height, info.Width
 			}

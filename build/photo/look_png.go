@@ -43,7 +43,7 @@ func lookPNG(l *leaf) (Info, *Fault) {
 			if !pixels {
 				return Info{}, damaged(k, "it ends before its picture begins")
 			}
-			info.turn = turnFrom(exif)
+			info.exif, info.turn = exif, turnFrom(exif)
 			if info.turn.swaps() {
 				info.Width, info.Height = info.Height, info.Width
 			}

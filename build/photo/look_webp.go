@@ -62,7 +62,7 @@ func lookWebP(l *leaf) (Info, *Fault) {
 		return Info{}, damaged(k, "it gives two different sizes")
 	}
 	info.perPixel += canvas.perPixel
-	info.turn = turnFrom(exif)
+	info.exif, info.turn = exif, turnFrom(exif)
 	if info.turn.swaps() {
 		info.Width, info.Height = info.Height, info.Width
 	}

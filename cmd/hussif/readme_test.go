@@ -6,7 +6,9 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
+	"hussif/build/photo/phototest"
 	"hussif/testdata/demo"
 )
 
@@ -21,6 +23,7 @@ func TestReadme(t *testing.T) {
 	if _, err := unpack(demo.Journal(), filepath.Join(dir, "hussif-demo", "journal")); err != nil {
 		t.Fatal(err)
 	}
+	layCard(t, filepath.Join(dir, "card", "DCIM"))
 	t.Chdir(dir)
 	shown := 0
 	blocks := strings.Split(string(readme), "    $ hussif ")
@@ -50,5 +53,25 @@ func TestReadme(t *testing.T) {
 	}
 	if shown < 2 {
 		t.Errorf("the README shows %d commands with their answers", shown)
+	}
+}
+
+// layCard makes the camera's folder that the README's reader has at hand.
+func layCard(t *testing.T, dir string) {
+	t.Helper()
+	for name, data := range map[string][]byte{
+		"100/IMG_0412.JPG": phototest.JPEG(1, "2026:11:21 19:40:10", "+01:00"),
+		"100/IMG_0413.JPG": phototest.JPEG(2, "2026:11:21 19:52:33", "+01:00"),
+		"100/MVI_0414.MOV": []byte("\x00\x00\x00\x14ftypqt  \x00\x00\x00\x00qt  "),
+		"scan.jpg":         phototest.JPEG(3, "", ""),
+	} {
+		name = filepath.Join(dir, filepath.FromSlash(name))
+		if err := writeNew(name, data); err != nil {
+			t.Fatal(err)
+		}
+		day := time.Date(2026, 11, 23, 12, 0, 0, 0, time.Local)
+		if err := os.Chtimes(name, day, day); err != nil {
+			t.Fatal(err)
+		}
 	}
 }

@@ -22,7 +22,7 @@ type Streams struct {
 // that could not be carried out.
 const (
 	exitDone  = 0
-	exitFound = 1 // the journal has errors
+	exitFound = 1 // the journal has errors, or pictures were not taken
 	exitFault = 2 // wrong usage, or trouble with the disk
 )
 
@@ -72,7 +72,7 @@ it should, and all that was to be done otherwise next time.`,
 	}
 	root.AddCommand(
 		beginCommand(say), checkCommand(say), siteCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
-		tableCommand(say), measureCommand(say), noteCommand(say), schemaCommand(say), jsonTopic(say),
+		tableCommand(say), measureCommand(say), noteCommand(say), photosCommand(say), schemaCommand(say), jsonTopic(say), developCommand(),
 	)
 	root.SetHelpFunc(say.help)
 	root.SetHelpCommand(helpCommand())
