@@ -64,7 +64,7 @@ it should, and all that was to be done otherwise next time.`,
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
 	root.AddCommand(
-		beginCommand(say), checkCommand(say), siteCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
+		beginCommand(say), checkCommand(say), siteCommand(say), previewCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
 		tableCommand(say),
 	)
 	return root

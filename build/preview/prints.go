@@ -1,0 +1,152 @@
+package preview
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io/fs"
+	"runtime"
+	"sync"
+
+	"golang.org/x/sync/singleflight"
+
+	"hussif/build/check"
+	"hussif/build/photo"
+	"hussif/content/journal"
+	"hussif/content/source"
+)
+
+// prints are the scaled copies of a journal's photos, each made when a page that
+// shows it is looked at.
+type prints struct {
+	files  fs.FS
+	room   *photo.Darkroom
+	making singleflight.Group
+	slots  chan struct{} // held by photos in work
+
+	working context.Context // for the photos in work: who asked first may leave before the others
+	stop    func()
+	work    sync.WaitGroup
+
+	mu     sync.Mutex
+	faults map[string]*photo.Fault // found in making, by the name of the first copy
+	names  map[string]string       // of the first copy, by the photo's
+}
+
+// A copyOf is one of the scaled copies of a photo, counted from the narrowest.
+type copyOf struct {
+	photo string
+	at    int
+}
+
+func newPrints(files fs.FS, room *photo.Darkroom) *prints {
+	working, stop := context.WithCancel(context.Background())
+	return &prints{
+		working: working, stop: stop, files: files, room: room, slots: make(chan struct{}, runtime.GOMAXPROCS(0)),
+		faults: make(map[string]*photo.Fault), names: make(map[string]string),
+	}
+}
+
+// expect says which copies the photos of a journal will have, and what was found
+// in photos that were to be made. What their headers tell check has told.
+func (p *prints) expect(j *journal.Journal) (map[string][]photo.Picture, []source.Finding, error) {
+	expected := make(map[string][]photo.Picture)
+	names := make(map[string]string)
+	var found []source.Finding
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	for _, r := range j.Records() {
+		for _, shown := range journal.Pictures(r) {
+			pictures, known := expected[shown.Path]
+			if !known {
+				var err error
+				if pictures, _, err = photo.Expect(p.files, shown.Path); err != nil {
+					return nil, nil, err
+				}
+				expected[shown.Path] = pictures
+			}
+			if len(pictures) == 0 {
+				continue
+			}
+			names[shown.Path] = pictures[0].Name
+			if fault := p.faults[pictures[0].Name]; fault != nil {
+				found = append(found, check.BadPicture(shown.Span, fault))
+			}
+		}
+	}
+	p.names = names
+	return expected, found, nil
+}
+
+// damaged counts the photos in which something was found.
+func (p *prints) damaged() int {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	return len(p.faults)
+}
+
+// make makes a photo's copies, once for all who ask for any of them meanwhile, and
+// returns the one asked for.
+func (p *prints) make(ctx context.Context, c copyOf) (Content, error) {
+	made := p.making.DoChan(c.photo, func() (any, error) {
+		if !p.begin() {
+			return nil, context.Canceled
+		}
+		defer p.work.Done()
+		select {
+		case p.slots <- struct{}{}:
+		case <-p.working.Done():
+			return nil, p.working.Err()
+		}
+		defer func() { <-p.slots }()
+		return p.develop(p.working, c.photo)
+	})
+	select {
+	case <-ctx.Done():
+		return Content{}, ctx.Err()
+	case r := <-made:
+		if r.Err != nil {
+			return Content{}, r.Err
+		}
+		pictures := r.Val.([]photo.Picture)
+		if c.at >= len(pictures) {
+			return Content{}, fmt.Errorf("%s has become another picture: %w", c.photo, fs.ErrNotExist)
+		}
+		picture := pictures[c.at]
+		return Content{Disk: picture.Path, Type: mediaType(picture.Name), Sum: picture.Sum}, nil
+	}
+}
+
+// close ends the work on photos and waits until it has ended. Nothing is made
+// afterwards.
+func (p *prints) close() {
+	p.mu.Lock()
+	p.stop()
+	p.mu.Unlock()
+	p.work.Wait()
+}
+
+// begin counts one more piece of work, unless all work has been ended.
+func (p *prints) begin() bool {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	if p.working.Err() != nil {
+		return false
+	}
+	p.work.Add(1)
+	return true
+}
+
+func (p *prints) develop(ctx context.Context, name string) ([]photo.Picture, error) {
+	results, err := p.room.Make(ctx, p.files, []string{name})
+	if err != nil {
+		return nil, err
+	}
+	if fault := results[0].Fault; fault != nil {
+		p.mu.Lock()
+		defer p.mu.Unlock()
+		p.faults[p.names[name]] = fault
+		return nil, errors.New(fault.Reason)
+	}
+	return results[0].Pictures, nil
+}
