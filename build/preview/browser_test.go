@@ -183,6 +183,8 @@ func TestBrokenAndMended(t *testing.T) {
 	p.write(jacketNote+".md", long("Seen now."))
 	p.wait("the new page is shown", p.says("Seen now."))
 	p.wait("the error has gone", `!`+barSays+`.includes("error")`)
+	p.wait("what was open is open, and what had the focus has it",
+		`document.querySelector("#hussif-preview details").open && document.activeElement === document.querySelector("#hussif-preview summary")`)
 	if said := p.Said(); len(said) > 0 {
 		t.Errorf("the browser says %q", said)
 	}

@@ -15,7 +15,8 @@ func TestMain(m *testing.M) {
 // TestScript runs the program as a maker would type it, one behaviour a script.
 func TestScript(t *testing.T) {
 	testscript.Run(t, testscript.Params{
-		Dir: "testdata/script",
+		Dir:  "testdata/script",
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"await": await},
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("XDG_CACHE_HOME", filepath.Join(e.WorkDir, ".cache"))
 			e.Setenv("HOME", e.WorkDir)
