@@ -75,10 +75,13 @@ func (o *previewing) found(say *voice, c preview.Change, least source.Level) {
 	if err := say.findings(fresh); err != nil {
 		return // nobody listens any more
 	}
-	if c.Sound {
+	switch {
+	case c.Sound:
 		say.sayf("%s", advice(c.Findings))
-	} else {
-		say.sayf("%s: the pages stay as they were when there were none", source.Tally(c.Findings))
+	case o.sound == nil:
+		say.sayf("%s: the pages are shown as soon as the errors are put right", source.Tally(c.Findings))
+	default:
+		say.sayf("%s: the pages stay as they were when there were no errors", source.Tally(c.Findings))
 	}
 }
 
