@@ -45,7 +45,7 @@ func preview(t *testing.T) *previewed {
 	if err != nil {
 		t.Fatal(err)
 	}
-	maker, err := NewAnew(p.dir, &photo.Darkroom{Store: store}, func() edtf.Day { return edtf.DayOf(2026, 11, 25) })
+	maker, err := NewBench(p.dir, &photo.Darkroom{Store: store}, func() edtf.Day { return edtf.DayOf(2026, 11, 25) })
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -198,7 +198,7 @@ func TestErrorsFirst(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	maker, err := NewAnew(p.dir, &photo.Darkroom{Store: store}, func() edtf.Day { return edtf.DayOf(2026, 11, 25) })
+	maker, err := NewBench(p.dir, &photo.Darkroom{Store: store}, func() edtf.Day { return edtf.DayOf(2026, 11, 25) })
 	if err != nil {
 		t.Fatal(err)
 	}

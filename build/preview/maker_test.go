@@ -10,26 +10,7 @@ import (
 	"strings"
 	"sync"
 	"testing"
-
-	"hussif/build/keep"
-	"hussif/build/photo"
-	"hussif/content/edtf"
 )
-
-func TestAnew(t *testing.T) {
-	keepsItsWord(t, func(dir string) Maker {
-		store, err := keep.Open(t.TempDir())
-		if err != nil {
-			t.Fatal(err)
-		}
-		m, err := NewAnew(dir, &photo.Darkroom{Store: store}, func() edtf.Day { return edtf.DayOf(2026, 11, 25) })
-		if err != nil {
-			t.Fatal(err)
-		}
-		t.Cleanup(m.Close)
-		return m
-	})
-}
 
 // keepsItsWord has a maker do all that a [Maker] promises.
 func keepsItsWord(t *testing.T, of func(dir string) Maker) {

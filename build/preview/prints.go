@@ -30,7 +30,13 @@ type prints struct {
 
 	mu     sync.Mutex
 	faults map[string]*photo.Fault // found in making, by the name of the first copy
-	names  map[string]string       // of the first copy, by the photo's
+	known  map[string]expected     // by the photo's name
+}
+
+// An expected is what a photo's header says of its copies.
+type expected struct {
+	photo    source.Entry
+	pictures []photo.Picture
 }
 
 // A copyOf is one of the scaled copies of a photo, counted from the narrowest.
@@ -43,46 +49,55 @@ func newPrints(files fs.FS, room *photo.Darkroom) *prints {
 	working, stop := context.WithCancel(context.Background())
 	return &prints{
 		working: working, stop: stop, files: files, room: room, slots: make(chan struct{}, runtime.GOMAXPROCS(0)),
-		faults: make(map[string]*photo.Fault), names: make(map[string]string),
+		faults: make(map[string]*photo.Fault), known: make(map[string]expected),
 	}
 }
 
 // expect says which copies the photos of a journal will have, and what was found
-// in photos that were to be made. What their headers tell check has told.
-func (p *prints) expect(j *journal.Journal) (map[string][]photo.Picture, []source.Finding, error) {
-	expected := make(map[string][]photo.Picture)
-	names := make(map[string]string)
-	var found []source.Finding
+// in photos that were to be made. What their headers tell check has told. Only
+// photos that have changed are opened.
+func (p *prints) expect(j *journal.Journal, entries []source.Entry) (map[string][]photo.Picture, []source.Finding, error) {
+	there := make(map[string]source.Entry, len(entries))
+	for _, e := range entries {
+		there[e.Path] = e
+	}
 	p.mu.Lock()
 	defer p.mu.Unlock()
+	copies := make(map[string][]photo.Picture)
+	known := make(map[string]expected)
+	var found []source.Finding
 	for _, r := range j.Records() {
 		for _, shown := range journal.Pictures(r) {
-			pictures, known := expected[shown.Path]
-			if !known {
-				var err error
-				if pictures, _, err = photo.Expect(p.files, shown.Path); err != nil {
-					return nil, nil, err
-				}
-				expected[shown.Path] = pictures
-			}
-			if len(pictures) == 0 {
+			e, ok := there[shown.Path]
+			if !ok {
 				continue
 			}
-			names[shown.Path] = pictures[0].Name
-			if fault := p.faults[pictures[0].Name]; fault != nil {
+			if _, ok := known[shown.Path]; !ok {
+				is := p.known[shown.Path]
+				if is.photo != e {
+					pictures, _, err := photo.Expect(p.files, shown.Path)
+					if err != nil {
+						return nil, nil, err
+					}
+					is = expected{e, pictures}
+				}
+				known[shown.Path], copies[shown.Path] = is, is.pictures
+			}
+			if fault := p.faults[known[shown.Path].name()]; fault != nil {
 				found = append(found, check.BadPicture(shown.Span, fault))
 			}
 		}
 	}
-	p.names = names
-	return expected, found, nil
+	p.known = known
+	return copies, found, nil
 }
 
-// damaged counts the photos in which something was found.
-func (p *prints) damaged() int {
-	p.mu.Lock()
-	defer p.mu.Unlock()
-	return len(p.faults)
+// name returns what stands for the photo as it is now: the name of its first copy.
+func (e expected) name() string {
+	if len(e.pictures) == 0 {
+		return ""
+	}
+	return e.pictures[0].Name
 }
 
 // make makes a photo's copies, once for all who ask for any of them meanwhile, and
@@ -145,7 +160,7 @@ func (p *prints) develop(ctx context.Context, name string) ([]photo.Picture, err
 	if fault := results[0].Fault; fault != nil {
 		p.mu.Lock()
 		defer p.mu.Unlock()
-		p.faults[p.names[name]] = fault
+		p.faults[p.known[name].name()] = fault
 		return nil, errors.New(fault.Reason)
 	}
 	return results[0].Pictures, nil

@@ -78,7 +78,7 @@ func (o *previewing) run(ctx context.Context, say *voice) error {
 	if err != nil {
 		return err
 	}
-	maker, err := preview.NewAnew(absolute, &photo.Darkroom{Store: store, Journal: absolute}, today)
+	maker, err := preview.NewBench(absolute, &photo.Darkroom{Store: store, Journal: absolute}, today)
 	if err != nil {
 		return err
 	}
