@@ -11,6 +11,7 @@ require (
 	github.com/creack/pty v1.1.24
 	github.com/disintegration/imaging v1.6.2
 	github.com/emersion/go-ical v0.0.0-20250329121855-f41e73efc392
+	github.com/fsnotify/fsnotify v1.10.1
 	github.com/gen2brain/heic v0.4.5
 	github.com/google/go-cmp v0.7.0
 	github.com/gorilla/feeds v1.2.0

@@ -3,13 +3,17 @@ package theme
 // A menuPlace is what the menu of a page depends on.
 type menuPlace struct{ root, section string }
 
+// Policy is the element by which every page refuses all that does not come from
+// its own site, and every script.
+const Policy = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src 'self' data:; style-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'">`
+
 // top prints a page down to its title.
 func (p *printer) top(f Frame) {
 	p.WriteString(`<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src 'self' data:; style-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'">
+` + Policy + `
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <meta name="referrer" content="no-referrer">

@@ -142,8 +142,8 @@ func (l linker) Picture(p prose.Picture) (theme.Photo, bool) {
 	return *photo, true
 }
 
-// picturePath returns where in the site a scaled picture lies.
-func picturePath(p photo.Picture) string { return "pictures/" + p.Name }
+// PicturePath returns where in the site a scaled picture lies.
+func PicturePath(p photo.Picture) string { return "pictures/" + p.Name }
 
 // photo returns a picture with its scaled copies, or nil where there are none.
 func (d desk) photo(p journal.Picture) *theme.Photo {
@@ -153,13 +153,13 @@ func (d desk) photo(p journal.Picture) *theme.Photo {
 	}
 	var srcset []string
 	for _, c := range copies {
-		srcset = append(srcset, d.root+picturePath(c)+" "+strconv.Itoa(c.Width)+"w")
+		srcset = append(srcset, d.root+PicturePath(c)+" "+strconv.Itoa(c.Width)+"w")
 	}
 	smallest, largest := copies[0], copies[len(copies)-1]
 	return &theme.Photo{
-		Src: d.root + picturePath(smallest), Srcset: strings.Join(srcset, ", "),
+		Src: d.root + PicturePath(smallest), Srcset: strings.Join(srcset, ", "),
 		Width: smallest.Width, Height: smallest.Height,
-		Full: d.root + picturePath(largest),
+		Full: d.root + PicturePath(largest),
 		Alt:  cmp.Or(p.Alt, p.Caption), Caption: p.Caption, Piece: p.Piece,
 	}
 }

@@ -115,7 +115,7 @@ func copies(pictures map[string][]photo.Picture) []output.File {
 	var files []output.File
 	for _, list := range pictures {
 		for _, p := range list {
-			files = append(files, output.File{Path: picturePath(p), From: p.Path, Sum: p.Sum})
+			files = append(files, output.File{Path: PicturePath(p), From: p.Path, Sum: p.Sum})
 		}
 	}
 	slices.SortFunc(files, func(a, b output.File) int { return cmp.Compare(a.Path, b.Path) })

@@ -58,7 +58,7 @@ func TestEveryCommandExplainsItself(t *testing.T) {
 func TestEveryValueIsCompleted(t *testing.T) {
 	root := rootCommand(newVoice(Streams{Out: t.Output(), Err: t.Output()}))
 	for _, c := range root.Commands() {
-		if c.Name() == "completion" || !c.Runnable() {
+		if c.Name() == "completion" || c.Hidden || !c.Runnable() {
 			continue
 		}
 		if c.ValidArgsFunction == nil && len(c.ValidArgs) == 0 {

@@ -39,16 +39,29 @@ func openJournal(dir string) (*workroom, error) {
 
 // readFolder reads the files of the journal in a folder.
 func readFolder(dir string) (*journal.Folder, error) {
-	if info, err := os.Stat(dir); err != nil {
-		return nil, fmt.Errorf("opening the journal: %w", err)
-	} else if !info.IsDir() {
-		return nil, fmt.Errorf("%s is a file; a journal is a folder", dir)
+	if err := isFolder(dir); err != nil {
+		return nil, err
 	}
 	folder, err := journal.Read(os.DirFS(dir))
-	if errors.Is(err, journal.ErrNoJournal) {
-		return nil, fmt.Errorf("there is no journal in %s; `hussif begin` starts one, `hussif demo` shows one", place(dir))
+	return folder, noJournal(dir, err)
+}
+
+// isFolder says why there is no folder at a path.
+func isFolder(dir string) error {
+	if info, err := os.Stat(dir); err != nil {
+		return fmt.Errorf("opening the journal: %w", err)
+	} else if !info.IsDir() {
+		return fmt.Errorf("%s is a file; a journal is a folder", dir)
 	}
-	return folder, err
+	return nil
+}
+
+// noJournal says of a folder without a journal how to get one.
+func noJournal(dir string, err error) error {
+	if errors.Is(err, journal.ErrNoJournal) {
+		return fmt.Errorf("there is no journal in %s; `hussif begin` starts one, `hussif demo` shows one", place(dir))
+	}
+	return err
 }
 
 // openFolder checks the journal in a folder whose files have been read. Each record

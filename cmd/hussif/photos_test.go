@@ -80,7 +80,7 @@ func TestPhotosInterrupted(t *testing.T) {
 	s.types("y\r")
 	s.sees("copying")
 	s.types("\x03")
-	s.sees("the same command goes on from there")
+	s.sees("the same command goes on from")
 	s.ends(exitFault)
 	s = atTerminal(t, dir, nil, "photos", "DCIM", "-j", "journal", "--yes")
 	s.ends(exitDone)

@@ -57,6 +57,7 @@ what fits today and where it is short, what was altered and whether that did wha
 it should, and all that was to be done otherwise next time.`,
 		Example: `  hussif begin my-journal      start a journal
   hussif check                 look through the one in this folder
+  hussif preview --open        see its site while you write
   hussif site                  make its site in ./site
   hussif demo                  see a finished one first`,
 		Version:       version,
@@ -71,7 +72,7 @@ it should, and all that was to be done otherwise next time.`,
 		},
 	}
 	root.AddCommand(
-		beginCommand(say), checkCommand(say), siteCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
+		beginCommand(say), checkCommand(say), siteCommand(say), previewCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
 		tableCommand(say), measureCommand(say), noteCommand(say), photosCommand(say), schemaCommand(say), jsonTopic(say), developCommand(),
 	)
 	root.SetHelpFunc(say.help)

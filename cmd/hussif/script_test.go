@@ -27,7 +27,7 @@ func TestScript(t *testing.T) {
 			e.Setenv("HEIC", heic) // a picture from a phone, of 2026-03-01
 			return err
 		},
-		Cmds: map[string]func(*testscript.TestScript, bool, []string){"picture": picture},
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"await": await, "picture": picture},
 	})
 }
 

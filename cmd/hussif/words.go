@@ -1,10 +1,10 @@
 package main
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
 	"os"
-	"strings"
 
 	"hussif/content/source"
 )
@@ -81,18 +81,7 @@ func (v *voice) bold(s string) string {
 }
 
 // tally counts findings in words: "2 errors, 1 warning".
-func tally(list []source.Finding) string {
-	var parts []string
-	for _, level := range []source.Level{source.Error, source.Warning, source.Hint} {
-		if n := source.Count(list, level); n > 0 {
-			parts = append(parts, number(n, level.String()))
-		}
-	}
-	if len(parts) == 0 {
-		return "nothing amiss"
-	}
-	return strings.Join(parts, ", ")
-}
+func tally(list []source.Finding) string { return cmp.Or(source.Tally(list), "nothing amiss") }
 
 // number puts a count before a word, with the plural where it needs one.
 func number(n int, word string) string {

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 )
 
 // A Level says how grave a finding is.
@@ -83,4 +84,20 @@ func Count(findings []Finding, level Level) int {
 		}
 	}
 	return n
+}
+
+// Tally counts findings in words, gravest first: "2 errors, 1 warning". It is empty
+// where there are none.
+func Tally(findings []Finding) string {
+	var parts []string
+	for _, level := range []Level{Error, Warning, Hint} {
+		switch n := Count(findings, level); n {
+		case 0:
+		case 1:
+			parts = append(parts, "1 "+level.String())
+		default:
+			parts = append(parts, fmt.Sprintf("%d %ss", n, level))
+		}
+	}
+	return strings.Join(parts, ", ")
 }

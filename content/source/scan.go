@@ -52,7 +52,7 @@ func Scan(fsys fs.FS) ([]Entry, []Finding, error) {
 // site or lies in one that is left out.
 func ScanFolder(fsys fs.FS, folder string) (entries []Entry, below []string, findings []Finding, err error) {
 	for at := folder; at != "."; at = path.Dir(at) {
-		if hidden(path.Base(at)) || !utf8.ValidString(at) || holdsSite(fsys, path.Dir(at)) {
+		if Hidden(path.Base(at)) || !utf8.ValidString(at) || holdsSite(fsys, path.Dir(at)) {
 			return nil, nil, nil, nil
 		}
 	}
@@ -69,7 +69,7 @@ func ScanFolder(fsys fs.FS, folder string) (entries []Entry, below []string, fin
 	for _, d := range list {
 		name := path.Join(folder, d.Name())
 		switch {
-		case hidden(d.Name()):
+		case Hidden(d.Name()):
 		case !utf8.ValidString(d.Name()):
 			findings = append(findings, foundAt(name, NotPlainText,
 				"the name of this file or folder is not UTF-8, and it is not read", "rename it"))
@@ -92,12 +92,14 @@ func ScanFolder(fsys fs.FS, folder string) (entries []Entry, below []string, fin
 	return entries, below, findings, nil
 }
 
-func hidden(base string) bool { return strings.HasPrefix(base, ".") || strings.HasPrefix(base, "_") }
-
 func holdsSite(fsys fs.FS, folder string) bool {
 	_, err := fs.Stat(fsys, path.Join(folder, SiteMark))
 	return err == nil
 }
+
+// Hidden reports whether a file or folder is left out of a journal for its name,
+// with all that is below it.
+func Hidden(base string) bool { return strings.HasPrefix(base, ".") || strings.HasPrefix(base, "_") }
 
 // foundAt makes a finding about something of which no bytes were read.
 func foundAt(name, rule, text, help string) Finding {
