@@ -27,7 +27,6 @@ type Session struct {
 	lock string
 	mark fs.FileInfo // as it was read or written last
 	old  map[string]entry
-	over bool // whether anything was written since
 }
 
 // Hold begins a session in the folder of a site. The folder is locked only while
@@ -96,20 +95,19 @@ func (s *Session) Put(ctx context.Context, files []File) (Report, error) {
 	for _, m := range r.made {
 		if m.entry.Path != "" {
 			s.old[m.entry.Path] = m.entry
-			s.over = s.over || m.written
 		}
 	}
 	_, faults := r.outcome()
 	return r.report(nil), errors.Join(err, faults, s.root.RemoveAll(partsName))
 }
 
+// Leave ends the session and notes nothing, as if it had been killed.
+func (s *Session) Leave() error { return s.root.Close() }
+
 // Close ends the session and notes what the folder holds now, under the recipe of
 // the site as it is now.
 func (s *Session) Close(ctx context.Context, recipe keep.Recipe) error {
 	defer s.root.Close()
-	if !s.over {
-		return nil
-	}
 	unlock, err := lock(ctx, s.lock)
 	if err != nil {
 		return err

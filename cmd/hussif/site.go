@@ -24,22 +24,25 @@ import (
 
 func siteCommand(say *voice) *cobra.Command {
 	var out string
-	var asJSON bool
+	var asJSON, watch bool
 	c := &cobra.Command{
 		Use:   "site [journal]",
 		Short: "Make the site of a journal",
 		Long: `site checks a journal and makes its site: plain files that open from the disk, a
 stick or any web host. Only what has changed is written. A folder that holds
 anything a site did not put there is refused, and where the journal has errors
-the site stays as it was.`,
+the site stays as it was. With --watch it is kept up to date until you press Ctrl-C.`,
 		Example: `  hussif site
   hussif site ~/costumes -o ~/costumes-site
-  hussif site --json`,
+  hussif site --json
+  hussif site --watch`,
 		Args: atMostOne("journal"),
 	}
 	c.ValidArgsFunction = completeFolder
 	c.Flags().StringVarP(&out, "output", "o", "", "the site's `folder`; site, in the journal's, where not given")
 	c.Flags().BoolVar(&asJSON, "json", false, "print what was done as JSON")
+	c.Flags().BoolVar(&watch, "watch", false, "keep the site up to date as files are saved")
+	c.MarkFlagsMutuallyExclusive("watch", "json")
 	on := onFlag(c, today())
 	c.RunE = func(c *cobra.Command, args []string) error {
 		dir := firstArg(args)
@@ -48,6 +51,9 @@ the site stays as it was.`,
 		}
 		if out == "" {
 			out = filepath.Join(dir, "site")
+		}
+		if watch {
+			return watchSite(c.Context(), say, dir, out, on.flagged(c))
 		}
 		if asJSON {
 			return reportSite(c.Context(), say, dir, out, on.day)
@@ -167,7 +173,7 @@ func buildSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) (
 	if err != nil {
 		return report, err
 	}
-	pages, given := keep.NewRecipe("pages of a site", 1, absolute), pagesGiven(folder, day)
+	pages, given := pagesOf(absolute), pagesGiven(folder, day)
 	if ledger, ok := store.Last(pages); ok {
 		_ = workshop.Load(ledger, given) // what is of other things or no ledger is of no use
 	}
