@@ -41,7 +41,7 @@ Ctrl-C ends it.`,
 		},
 	}
 	c.ValidArgsFunction = completeFolder
-	c.Flags().IntVar(&o.port, "port", preview.Port, "the port to show it at; where it is left out and taken, the next free one")
+	c.Flags().IntVar(&o.port, "port", preview.Port, "the `port` to show it at; the next free one where this one is not asked for")
 	c.Flags().BoolVar(&o.open, "open", false, "open it in your browser")
 	c.Flags().BoolVar(&o.poll, "poll", false, "look at all files every second, for folders that cannot be watched, as on some network drives")
 	return c
