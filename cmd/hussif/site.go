@@ -189,10 +189,7 @@ func buildSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) (
 	if source.Count(found, source.Error) > 0 {
 		return report.refused(found), nil
 	}
-	report = siteJSON{
-		Site: out, Made: true, Pages: made.Pages, Photos: made.Photos,
-		Written: made.Written, Kept: made.Kept, Removed: made.Removed, Tally: tallyOf(found),
-	}
+	report = reportOf(out, made, found)
 	kept, err := json.Marshal(report)
 	if err != nil {
 		return report, err
@@ -201,6 +198,13 @@ func buildSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) (
 		return report, err
 	}
 	return report, store.Put(recipe, kept)
+}
+
+func reportOf(out string, made site.Made, found []source.Finding) siteJSON {
+	return siteJSON{
+		Site: out, Made: true, Pages: made.Pages, Photos: made.Photos,
+		Written: made.Written, Kept: made.Kept, Removed: made.Removed, Tally: tallyOf(found),
+	}
 }
 
 // advice counts findings and says where to read them.

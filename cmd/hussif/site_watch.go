@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"encoding/json"
 	"errors"
 	"fmt"
 	"os"
@@ -70,7 +71,8 @@ type siteWatch struct {
 	name     keep.Recipe // of the pages' ledger
 	upkeep   *site.Upkeep
 	begun    bool
-	told     string // of what was found, the last time
+	last     site.Outcome // that was sound
+	told     string       // of what was found, the last time
 }
 
 // follow brings the site up to date with each batch. The first must not fail.
@@ -88,7 +90,7 @@ func (w *siteWatch) follow(ctx context.Context, batches <-chan preview.Batch) er
 			case err != nil && !w.begun:
 				return noJournal(w.dir, err)
 			case err != nil:
-				w.say.fault(err)
+				w.say.fault(noJournal(w.dir, err))
 				continue
 			}
 			if err := w.tell(made, time.Since(start)); err != nil {
@@ -112,6 +114,7 @@ func (w *siteWatch) tell(made site.Outcome, took time.Duration) error {
 		w.told = found
 		return nil
 	}
+	w.last = made
 	switch {
 	case !w.begun:
 		w.say.sayf("%s: %s and %s; %s", w.out, number(made.Pages, "page"), number(made.Photos, "photo"), advice(made.Findings))
@@ -129,8 +132,13 @@ func (w *siteWatch) end(ctx context.Context) error {
 	if folder == nil {
 		return nil
 	}
+	recipe := siteRecipe(folder, w.day())
+	report, err := json.Marshal(reportOf(w.out, w.last.Made, w.last.Findings))
+	if err != nil {
+		return err
+	}
 	ledger := w.upkeep.Workshop.Save(pagesGiven(folder, w.day()))
-	return errors.Join(w.upkeep.Close(ctx, siteRecipe(folder, w.day())), w.store.PutLast(w.name, ledger))
+	return errors.Join(w.upkeep.Close(ctx, recipe), w.store.PutLast(w.name, ledger), w.store.Put(recipe, report))
 }
 
 // pagesOf names the ledger of the pages of a journal's site.
