@@ -68,8 +68,14 @@ type List struct {
 
 // Gather returns every decision of a journal. The same journal gives the same
 // list: those of one day go by the ID of their record and then as written, front
-// matter before text.
+// matter before text. It is worked out once for a journal.
 func Gather(j *journal.Journal) List {
+	return journal.Known(j, gathered{}, func() List { return gather(j.Traced(nil)) })
+}
+
+type gathered struct{} // the key of the list
+
+func gather(j *journal.Journal) List {
 	list := List{titles: make(map[journal.ID]string)}
 	for _, r := range j.Records() {
 		page := r.Head()

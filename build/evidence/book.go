@@ -37,8 +37,15 @@ type Use struct {
 	In   journal.Record
 }
 
-// Gather returns what a journal says of features, in its references and builds.
+// Gather returns what a journal says of features, in its references and builds. It is
+// worked out once for a journal.
 func Gather(j *journal.Journal) *Book {
+	return journal.Known(j, gathered{}, func() *Book { return gather(j.Traced(nil)) })
+}
+
+type gathered struct{} // the key of the book
+
+func gather(j *journal.Journal) *Book {
 	b := &Book{journal: j, objects: objects(j), of: make(map[*journal.Reference]*Object), at: make(map[string]int)}
 	for _, o := range b.objects {
 		b.hear(o)

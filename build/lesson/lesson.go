@@ -60,8 +60,14 @@ type List struct {
 
 // Gather returns every next-time note of a journal. The same journal gives the
 // same list: those of one day go by the ID of their record and then as written,
-// front matter before text.
+// front matter before text. It is worked out once for a journal.
 func Gather(j *journal.Journal) List {
+	return journal.Known(j, gathered{}, func() List { return gather(j.Traced(nil)) })
+}
+
+type gathered struct{} // the key of the list
+
+func gather(j *journal.Journal) List {
 	records := j.Records()
 	list := List{titles: make(map[journal.ID]string, len(records))}
 	var all []*Lesson // which take less moving about than the lessons themselves

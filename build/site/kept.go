@@ -6,6 +6,7 @@ import (
 
 	"hussif/build/across"
 	"hussif/build/fit"
+	"hussif/build/lesson"
 	"hussif/build/room"
 	"hussif/build/wayin"
 	"hussif/content/journal"
@@ -26,7 +27,7 @@ type kept struct {
 // on an answer that has changed, and returns which have. What opening and sewing
 // takes by all notes is itself both kept and asked for.
 func (k *kept) renew(b *book, before *facts) changes {
-	may := b.facts.since(before)
+	may := b.since(before)
 	changed := k.known.renew(b, func(q journal.Question) bool { return q.About != askRates && may(q) })
 	k.rates.forget(changed)
 	if n, ok := k.known.numbers[journal.Question{About: askRates}]; ok {
@@ -38,13 +39,20 @@ func (k *kept) renew(b *book, before *facts) changes {
 
 // since returns a function that tells whether a question may have another answer
 // than before. It is quick to say no where many records are asked about one thing.
-func (f *facts) since(before *facts) func(journal.Question) bool {
+func (b *book) since(before *facts) func(journal.Question) bool {
 	if before == nil {
 		return func(journal.Question) bool { return true }
 	}
-	lessons := f.lessons.Since(before.lessons)
-	settled := reflect.DeepEqual(f.settled, before.settled)
-	stash := reflect.DeepEqual(f.stash, before.stash)
+	f := b.facts
+	var lessons lesson.Change
+	var settled, stash bool
+	var group sync.WaitGroup
+	group.Go(func() { lessons = f.lessons.Since(before.lessons) })
+	group.Go(func() {
+		settled = reflect.DeepEqual(f.settled, before.settled)
+		stash = reflect.DeepEqual(f.stash, before.stash)
+	})
+	group.Wait()
 	return func(q journal.Question) bool {
 		switch q.About {
 		case askLessons, askCount:
@@ -57,8 +65,14 @@ func (f *facts) since(before *facts) func(journal.Question) bool {
 			return !settled
 		case askStock, askAllStock:
 			return !stash
+		case askLinksTo:
+			return b.may(journal.Question{About: journal.Linking, Of: q.Of})
+		case askDressed:
+			return b.may(journal.Question{About: journal.Linking, Of: q.Of})
+		case askFile, askBorrow:
+			return b.may(journal.Question{About: journal.Called}) // which records there are
 		}
-		return true
+		return b.may(q)
 	}
 }
 

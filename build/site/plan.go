@@ -20,6 +20,10 @@ type Input struct {
 	Bodies   *Bodies                    // seen while the journal was read, or nil
 	Pictures map[string][]photo.Picture // scaled copies by the picture's path in the journal, narrowest first
 	Today    edtf.Day
+
+	// Since tells what may be otherwise in the journal than in the one that the
+	// workshop was shown before; nil stands for anything.
+	Since *journal.News
 }
 
 // A page is a page of a site before it is made, or another text that is made from

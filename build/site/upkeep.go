@@ -30,6 +30,7 @@ type Upkeep struct {
 	folder   *journal.Folder // as it was read last
 	keeper   journal.Keeper
 	checker  check.Checker
+	news     journal.News    // since the workshop was shown the journal
 	shown    *journal.Folder // of which the site was made
 	journal  *journal.Journal
 	pictures map[string][]photo.Picture // of that
@@ -62,6 +63,7 @@ func (u *Upkeep) Bring(ctx context.Context, folders []string, all bool) (Outcome
 	} else {
 		update = u.keeper.Update(folder, nil)
 	}
+	u.news.Add(update.News)
 	out := Outcome{Findings: u.checker.Run(update.Journal, u.Files, update.Findings, update.Again)}
 	if source.Count(out.Findings, source.Error) > 0 {
 		return out, nil
@@ -77,7 +79,10 @@ func (u *Upkeep) Bring(ctx context.Context, folders []string, all bool) (Outcome
 		}
 		u.journal, u.pictures, u.photos = update.Journal, pictures, made.Photos
 	}
-	u.Workshop.Show(Input{Journal: update.Journal, Findings: out.Findings, Bodies: bodies, Pictures: u.pictures, Today: u.Today()})
+	u.Workshop.Show(Input{
+		Journal: update.Journal, Findings: out.Findings, Bodies: bodies, Pictures: u.pictures, Today: u.Today(), Since: &u.news,
+	})
+	u.news = journal.News{}
 	out.Sound = true
 	out.Pages, out.Photos = u.Workshop.Pages(), u.photos
 	out.Report, err = u.write(ctx)

@@ -64,7 +64,7 @@ func (w *Workshop) Show(in Input) {
 		w.begin(in)
 	case w.book.Journal == in.Journal:
 		w.book = &book{Input: in, facts: w.book.facts}
-		w.forget(w.kept().known.renew(w.book, func(q journal.Question) bool { return passing[q.About] }))
+		w.forget(w.kept().known.renew(w.book, func(q journal.Question) bool { return passing[q.About] && in.may(q) }))
 	default:
 		before := w.book.facts
 		w.book = newBook(in, before)
@@ -72,6 +72,9 @@ func (w *Workshop) Show(in Input) {
 		w.plan()
 	}
 }
+
+// may reports whether a question about the journal may have another answer than before.
+func (in Input) may(q journal.Question) bool { return in.Since == nil || in.Since.May(q) }
 
 func (w *Workshop) kept() *kept { return w.book.facts.kept }
 

@@ -86,6 +86,7 @@ func TestWorkshopIsLikeMakingAnew(t *testing.T) {
 				t.Fatal(err)
 			}
 			u := keeper.Update(folder, nil)
+			news := u.News
 			if len(u.Again) > 0 {
 				quick++
 			}
@@ -100,8 +101,10 @@ func TestWorkshopIsLikeMakingAnew(t *testing.T) {
 					t.Fatal(err)
 				}
 				u = keeper.Update(folder, nil)
+				news.Add(u.News)
 				in = site.Input{Journal: u.Journal, Findings: checker.Run(u.Journal, files, u.Findings, u.Again), Today: today}
 			}
+			in.Since = &news
 			kept.show(t, in)
 
 			j, read := must(journal.Read(files)).Journal(nil)

@@ -26,7 +26,14 @@ type Sheet struct {
 
 // Gather returns the stash that a journal tells of. Links to a material that is not
 // there are left out; the checker reports them.
+// It is worked out once for a journal.
 func Gather(j *journal.Journal) Stash {
+	return journal.Known(j, gathered{}, func() Stash { return gather(j.Traced(nil)) })
+}
+
+type gathered struct{} // the key of the stash
+
+func gather(j *journal.Journal) Stash {
 	s := Stash{byID: make(map[journal.ID]int, len(j.Materials()))}
 	ledgers := rows(j)
 	for _, m := range j.Materials() {

@@ -2,9 +2,11 @@ package journal
 
 import (
 	"cmp"
+	"maps"
 	"path"
 	"slices"
 	"strings"
+	"sync"
 
 	"hussif/content/source"
 )
@@ -30,7 +32,8 @@ type Journal struct {
 	faulty  map[Record]bool
 	ties    map[ID][]Tie // by the record linked to
 
-	trace *Trace // of what is read, or nil
+	known *sync.Map // see Known
+	trace *Trace    // of what is read, or nil
 }
 
 // A Tie is a link from one record to another.
@@ -198,7 +201,7 @@ func Resolve(s *Settings, drafts []Draft, entries []source.Entry) (*Journal, []s
 
 // resolve does so with drafts in the order of their names. Their records may have
 // been those of a journal before.
-func resolve(s *Settings, drafts []*Draft, entries []source.Entry) (*Journal, linkFindings) {
+func resolve(s *Settings, drafts []*Draft, entries []source.Entry) (*Journal, links) {
 	j := &Journal{
 		Settings: s,
 		files:    make(map[string]source.Entry, len(entries)),
@@ -206,11 +209,12 @@ func resolve(s *Settings, drafts []*Draft, entries []source.Entry) (*Journal, li
 		byID:     make(map[string][]Record, len(drafts)),
 		byName:   make(map[string][]Record, len(drafts)),
 		faulty:   make(map[Record]bool),
+		known:    new(sync.Map),
 	}
 	for _, e := range entries {
 		j.files[e.Path] = e
 	}
-	var links linkFindings
+	var l links
 	for _, d := range drafts {
 		if d.Record == nil {
 			continue
@@ -218,7 +222,7 @@ func resolve(s *Settings, drafts []*Draft, entries []source.Entry) (*Journal, li
 		page := d.Record.Head()
 		key := strings.ToLower(string(page.ID))
 		if first := j.byID[key]; len(first) > 0 {
-			links.clashes = append(links.clashes, twoOfOneName(page, first[0].Head()))
+			l.clashes = append(l.clashes, twoOfOneName(page, first[0].Head()))
 			continue
 		}
 		j.byID[key] = []Record{d.Record}
@@ -229,19 +233,67 @@ func resolve(s *Settings, drafts []*Draft, entries []source.Entry) (*Journal, li
 		}
 		j.records = append(j.records, d.Record)
 	}
-	slices.SortFunc(j.records, func(a, b Record) int { return cmp.Compare(a.Head().ID, b.Head().ID) })
+	slices.SortFunc(j.records, byID)
 	for _, r := range j.records {
 		j.shelve(r)
 	}
+	j.sort()
+	j.giveNotes()
+	l.follow(j)
+	j.ties = l.ties(j)
+	return j, l
+}
+
+// changed returns the journal after the facts of some of its records have changed, and
+// nothing else: neither which records and files there are, nor what they are called.
+func (j *Journal) changed(l links, drafts []*Draft, news *News) *Journal {
+	next := *j
+	next.known = new(sync.Map)
+	next.faulty = maps.Clone(j.faulty)
+	next.notes, next.occasions = slices.Clone(j.notes), slices.Clone(j.occasions)
+	next.sort()
+	for _, b := range j.builds {
+		b.Notes = nil
+	}
+	var records []Record
+	for _, d := range drafts {
+		news.facts(d.Record) // with the build that it belonged to
+		records = append(records, d.Record)
+		if delete(next.faulty, d.Record); d.Faulty {
+			next.faulty[d.Record] = true
+		}
+	}
+	for _, n := range j.notes {
+		n.Of = nil
+	}
+	next.giveNotes()
+	for _, r := range records {
+		news.facts(r)
+		for _, out := range l.of[r].out {
+			news.link(out.to)
+		}
+	}
+	l.again(&next, records)
+	for _, r := range records {
+		for _, out := range l.of[r].out {
+			news.link(out.to)
+		}
+	}
+	next.ties = maps.Clone(j.ties)
+	for id := range news.linked {
+		next.ties[id] = l.tiesTo(id, j.ties[id], records)
+	}
+	return &next
+}
+
+// sort puts what goes by its day in order.
+func (j *Journal) sort() {
 	slices.SortStableFunc(j.notes, func(a, b *Note) int {
 		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.ID, b.ID))
 	})
 	slices.SortStableFunc(j.occasions, func(a, b *Occasion) int {
 		return cmp.Or(cmp.Compare(a.Date, b.Date), cmp.Compare(a.ID, b.ID))
 	})
-	j.giveNotes()
-	j.ties, links.of = j.follow()
-	return j, links
 }
 
 func (j *Journal) shelve(r Record) {

@@ -30,7 +30,7 @@ type Keeper struct {
 	texts    map[string][]byte
 	entries  []source.Entry
 	journal  *Journal
-	links    linkFindings
+	links    links
 }
 
 // An Update says what became of a journal.
@@ -38,6 +38,7 @@ type Update struct {
 	Journal  *Journal // another pointer than before where facts have changed
 	Findings []source.Finding
 	Again    []Record // whose files were read again and whose facts are as they were
+	News     News     // since the update before
 	Settings bool     // whether the settings were read again
 }
 
@@ -69,25 +70,33 @@ func (k *Keeper) Update(f *Folder, see func(Record, ast.Node)) Update {
 		read[i] = k.parser.Parse(source.Load(names[i], f.Texts[names[i]]))
 		return nil
 	})
-	facts := k.journal == nil || u.Settings || len(k.links.clashes) > 0 || len(drafts)+len(names) != len(k.drafts) || !slices.Equal(k.entries, f.Entries) && !sameNames(k.entries, f.Entries)
+	anew := k.journal == nil || u.Settings || len(k.links.clashes) > 0 || len(drafts)+len(names) != len(k.drafts) || !slices.Equal(k.entries, f.Entries) && !sameNames(k.entries, f.Entries)
+	var changed []*Draft
 	for i, name := range names {
-		had := k.drafts[name]
-		switch {
-		case had == nil:
-			facts = true
-		case !read[i].takePlaceOf(had):
-			facts = true
-		case read[i].Record != nil:
-			u.Again = append(u.Again, read[i].Record)
+		d := &read[i]
+		switch was, alike := d.takePlaceOf(k.drafts[name]); {
+		case !was:
+			anew = true
+		case !alike:
+			changed = append(changed, d)
+		case d.Record != nil:
+			u.Again = append(u.Again, d.Record)
+			u.News.read(d.Record)
 		}
-		drafts[name] = &read[i]
+		drafts[name] = d
 	}
 	k.drafts, k.texts, k.entries = drafts, f.Texts, f.Entries
-	if facts {
-		u.Again = nil
+	switch {
+	case anew:
+		u.Again, u.News = nil, News{all: true}
 		k.journal, k.links = resolve(k.settings, k.sorted(), f.Entries)
-	} else {
-		k.links.renew(k.journal, u.Again)
+	case len(changed) > 0:
+		k.journal = k.journal.changed(k.links, changed, &u.News)
+		k.links.again(k.journal, u.Again)
+		u.Again = nil
+	default:
+		k.links.again(k.journal, u.Again)
+		k.journal.known.Clear() // it may tell of places, and these may have moved
 	}
 	u.Journal = k.journal
 	u.Findings = k.findings(f)
@@ -148,18 +157,22 @@ func (k *Keeper) findings(f *Folder) []source.Finding {
 	return source.Sort(k.links.all(findings))
 }
 
-// takePlaceOf has a draft go on as the record of an earlier one of the same file,
-// and reports whether it holds the same facts.
-func (d *Draft) takePlaceOf(had *Draft) bool {
+// takePlaceOf has a draft go on as the record of an earlier one of the same file, if
+// there was one of the same kind, and reports whether it holds the same facts.
+func (d *Draft) takePlaceOf(had *Draft) (was, alike bool) {
+	if had == nil {
+		return false, false
+	}
 	if d.Record == nil || had.Record == nil {
-		return d.Record == nil && had.Record == nil
+		alike := d.Record == nil && had.Record == nil
+		return alike, alike
 	}
-	was, is := reflect.ValueOf(had.Record).Elem(), reflect.ValueOf(d.Record).Elem()
-	if was.Type() != is.Type() {
-		return false
+	old, is := reflect.ValueOf(had.Record).Elem(), reflect.ValueOf(d.Record).Elem()
+	if old.Type() != is.Type() {
+		return false, false
 	}
-	alike := d.Faulty == had.Faulty && sameFacts(was, is)
-	old := *had.Record.Head()
+	alike = d.Faulty == had.Faulty && sameFacts(old, is)
+	stamp := had.Record.Head().stamp
 	var of *Build
 	var notes []*Note
 	switch r := had.Record.(type) {
@@ -168,7 +181,7 @@ func (d *Draft) takePlaceOf(had *Draft) bool {
 	case *Build:
 		notes = r.Notes
 	}
-	was.Set(is)
+	old.Set(is)
 	switch r := had.Record.(type) {
 	case *Note:
 		r.Of = of
@@ -176,10 +189,10 @@ func (d *Draft) takePlaceOf(had *Draft) bool {
 		r.Notes = notes
 	}
 	if alike {
-		had.Record.Head().stamp = old.stamp
+		had.Record.Head().stamp = stamp
 	}
 	d.Record = had.Record
-	return alike
+	return true, alike
 }
 
 // notFacts are types that tell where something stands, what was found about it, and

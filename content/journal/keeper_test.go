@@ -10,6 +10,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"hussif/content/source"
 	"hussif/testdata/generate"
 )
 
@@ -39,7 +40,13 @@ func TestKeeperIsLikeReadingAnew(t *testing.T) {
 			if folder, err = folder.Again(files, folders); err != nil {
 				t.Fatal(err)
 			}
+			before := answersOf(k.journal)
 			kept := k.Update(folder, nil)
+			for q, was := range before {
+				if is, _ := k.journal.Answer(q); is != was && !kept.News.May(q) {
+					t.Errorf("seed %d, after %q: no news of %v", seed, what, q)
+				}
+			}
 			if len(kept.Again) > 0 {
 				quick++
 			}
@@ -63,6 +70,28 @@ func TestKeeperIsLikeReadingAnew(t *testing.T) {
 	if quick == 0 {
 		t.Error("no edit left the facts as they were")
 	}
+}
+
+// answersOf asks a journal all there is to ask.
+func answersOf(j *Journal) map[Question]source.Sum {
+	answers := make(map[Question]source.Sum)
+	ask := func(about Aspect, of string) {
+		q := Question{about, of}
+		answers[q], _ = j.Answer(q)
+	}
+	for _, r := range j.records {
+		id := r.Head().ID
+		ask(Facts, string(Family(r)))
+		ask(Called, strings.ToLower(id.Name()))
+		for _, about := range []Aspect{Named, Text, Linking} {
+			ask(about, string(id))
+		}
+	}
+	for _, kind := range Kinds() {
+		ask(Shelved, string(kind))
+	}
+	ask(All, "")
+	return answers
 }
 
 func sameJournal(t *testing.T, want, got *Journal) {

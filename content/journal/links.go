@@ -2,6 +2,7 @@ package journal
 
 import (
 	"cmp"
+	"maps"
 	"path"
 	"reflect"
 	"slices"
@@ -11,87 +12,125 @@ import (
 	"hussif/content/source"
 )
 
-// linkFindings are what was found of records' names and links.
-type linkFindings struct {
+// links are what was found of records' names and links.
+type links struct {
 	clashes []source.Finding
-	of      map[Record][]source.Finding // of links; only records that have any
+	of      map[Record]followed
 }
 
-// all adds them to others.
-func (f linkFindings) all(findings []source.Finding) []source.Finding {
-	findings = append(findings, f.clashes...)
-	for _, found := range f.of {
-		findings = append(findings, found...)
+// followed is what following the links of one record came to.
+type followed struct {
+	out   []outgoing
+	found []source.Finding
+}
+
+// An outgoing link leads to another record.
+type outgoing struct {
+	to    ID
+	field string
+}
+
+// all adds what was found to other findings.
+func (l links) all(findings []source.Finding) []source.Finding {
+	findings = append(findings, l.clashes...)
+	for _, f := range l.of {
+		findings = append(findings, f.found...)
 	}
 	return findings
 }
 
-// renew finds again what is wrong with the links of some records that were read
-// again, and with those of all where something was wrong before: the places that are
-// told may have moved, but nothing else has changed.
-func (f linkFindings) renew(j *Journal, again []Record) {
-	for r := range f.of {
-		again = append(again, r)
-	}
-	slices.SortFunc(again, func(a, b Record) int { return cmp.Compare(a.Head().ID, b.Head().ID) })
-	l := newLinker(j)
-	for _, r := range slices.Compact(again) {
-		if found := l.follow(r); len(found) > 0 {
-			f.of[r] = found
+// again follows once more the links of some records that were read again, of those
+// that link to them, and of all where something was wrong before: the places that are
+// told may have moved. All else is as it was.
+func (l links) again(j *Journal, read []Record) {
+	again := make(map[Record]bool)
+	for _, r := range read {
+		again[r] = true
+		for _, tie := range j.ties[r.Head().ID] {
+			again[tie.From] = true
 		}
+	}
+	for r, f := range l.of {
+		if len(f.found) > 0 {
+			again[r] = true
+		}
+	}
+	linker := newLinker(j)
+	for _, r := range slices.SortedFunc(maps.Keys(again), byID) {
+		l.of[r] = linker.follow(r)
 	}
 }
 
-// follow checks every link of every record. It returns those that lead somewhere,
-// by what they lead to, and what was found.
-func (j *Journal) follow() (map[ID][]Tie, map[Record][]source.Finding) {
-	l := newLinker(j)
-	all := make(map[Record][]source.Finding)
+func byID(a, b Record) int { return cmp.Compare(a.Head().ID, b.Head().ID) }
+
+// follow follows the links of all records.
+func (l *links) follow(j *Journal) {
+	l.of = make(map[Record]followed, len(j.records))
+	linker := newLinker(j)
 	for _, r := range j.records {
-		if found := l.follow(r); len(found) > 0 {
-			all[r] = found
+		l.of[r] = linker.follow(r)
+	}
+}
+
+// ties returns the links to each record, in the order of those that they come from.
+func (l links) ties(j *Journal) map[ID][]Tie {
+	ties := make(map[ID][]Tie)
+	for _, r := range j.records {
+		for _, out := range l.of[r].out {
+			ties[out.to] = append(ties[out.to], Tie{From: r, Field: out.field})
 		}
 	}
-	return l.ties, all
+	return ties
+}
+
+// tiesTo returns the links to a record, where those from some records may be others
+// than before.
+func (l links) tiesTo(id ID, before []Tie, from []Record) []Tie {
+	var ties []Tie
+	for _, tie := range before {
+		if !slices.Contains(from, tie.From) {
+			ties = append(ties, tie)
+		}
+	}
+	for _, r := range from {
+		for _, out := range l.of[r].out {
+			if out.to == id {
+				ties = append(ties, Tie{From: r, Field: out.field})
+			}
+		}
+	}
+	slices.SortStableFunc(ties, func(a, b Tie) int { return byID(a.From, b.From) })
+	return ties
 }
 
 // A linker follows links and reports those that lead nowhere.
 type linker struct {
 	j        *Journal
-	ties     map[ID][]Tie
 	near     map[nearKey][]string // answers of nearest
 	fields   map[reflect.Type]*refFields
 	parts    map[string][]Record // by the anchors of notes and decisions; nil until one is missed
-	findings []source.Finding
+	followed                     // of the record that is followed
 }
 
 func newLinker(j *Journal) *linker {
-	return &linker{j: j, ties: make(map[ID][]Tie), near: make(map[nearKey][]string), fields: make(map[reflect.Type]*refFields)}
+	return &linker{j: j, near: make(map[nearKey][]string), fields: make(map[reflect.Type]*refFields)}
 }
 
-// follow checks the links of one record and returns what was found.
-func (l *linker) follow(r Record) []source.Finding {
-	l.findings = nil
+// follow follows the links of one record.
+func (l *linker) follow(r Record) followed {
+	l.followed = followed{}
 	l.eachRef(r, func(field string, kinds []Kind, ref Ref) {
 		l.field(r, field, kinds, ref)
 	})
 	l.text(r)
-	return l.findings
+	return l.followed
 }
 
 func (l *linker) tie(from, to Record, field string) {
-	id := to.Head().ID
-	if from.Head().ID == id {
-		return
+	out := outgoing{to.Head().ID, field}
+	if from.Head().ID != out.to && !slices.Contains(l.out, out) {
+		l.out = append(l.out, out)
 	}
-	// The links of one record stand together at the end.
-	ties := l.ties[id]
-	for i := len(ties) - 1; i >= 0 && ties[i].From == from; i-- {
-		if ties[i].Field == field {
-			return
-		}
-	}
-	l.ties[id] = append(ties, Tie{From: from, Field: field})
 }
 
 func (l *linker) field(from Record, field string, kinds []Kind, ref Ref) {
@@ -118,14 +157,14 @@ func (l *linker) text(from Record) {
 		case prose.Refused:
 			f := source.Found(link.Span, source.Warning, BrokenLink, "this link leads out of the journal and is left as text")
 			f.Help = "link to a page of the journal, or to a web address that begins with https://"
-			l.findings = append(l.findings, f)
+			l.found = append(l.found, f)
 		}
 	}
 	for _, pic := range page.Text.Pictures {
 		if pic.Form != prose.Relative {
 			f := source.Found(pic.Span, source.Warning, BrokenLink, "this picture lies outside the journal and is not shown")
 			f.Help = "put a copy in the note's folder: a site must open without the network"
-			l.findings = append(l.findings, f)
+			l.found = append(l.found, f)
 		}
 	}
 	for _, remark := range page.Text.Remarks {
@@ -165,7 +204,7 @@ func (l *linker) relative(from Record, link prose.Link) {
 	} else if to, ok := l.j.Find(strings.TrimSuffix(path.Base(link.To), path.Ext(link.To))); ok {
 		f.Instead = []string{name(to)}
 	}
-	l.findings = append(l.findings, f)
+	l.found = append(l.found, f)
 }
 
 // relativePath returns the way from one file to another.

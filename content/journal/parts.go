@@ -24,7 +24,7 @@ func (l *linker) part(to Record, anchor string, at source.Span, name func(Record
 	if len(f.Instead) == 0 && len(anchors) > 0 {
 		f.Help = "its parts are " + strings.Join(anchors, ", ")
 	}
-	l.findings = append(l.findings, f)
+	l.found = append(l.found, f)
 }
 
 // moved returns links to the pages that a note or decision may have been moved to:

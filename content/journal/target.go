@@ -29,7 +29,7 @@ func (l *linker) target(ref Ref, kinds []Kind) (Record, bool) {
 			f.Help = "a page is called after its file, or its build's folder"
 		}
 	}
-	l.findings = append(l.findings, f)
+	l.found = append(l.found, f)
 	return nil, false
 }
 
