@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"html/template"
 	"strings"
+	"sync"
 
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/extension"
@@ -33,8 +34,11 @@ type gap struct {
 // come out one level lower, since the page's title is the first. Raw HTML is
 // shown as typed, without its comments.
 func Prose(tree ast.Node, src []byte) (Body, error) {
-	var p proseWriter
-	if err := proseRenderer.Render(&p, src, tree); err != nil {
+	p := proseWriters.Get().(*proseWriter)
+	defer proseWriters.Put(p)
+	p.Reset()
+	p.tables, p.gaps = 0, nil
+	if err := proseRenderer.Render(p, src, tree); err != nil {
 		return Body{}, fmt.Errorf("printing a note's body: %w", err)
 	}
 	return Body{p.String(), p.gaps}, nil
@@ -42,17 +46,26 @@ func Prose(tree ast.Node, src []byte) (Body, error) {
 
 // With returns a body with its links and pictures.
 func (b Body) With(l Linker) template.HTML {
-	w := linkWriter{linker: l}
-	w.Grow(len(b.html) + len(b.html)/4)
+	w := linkWriters.Get().(*linkWriter)
+	defer linkWriters.Put(w)
+	w.Reset()
+	w.linker, w.linkEnd = l, ""
 	done := 0
 	for _, gap := range b.gaps {
 		w.WriteString(b.html[done:gap.at])
-		gap.fill(&w)
+		gap.fill(w)
 		done = gap.at
 	}
 	w.WriteString(b.html[done:])
+	w.linker = nil
 	return template.HTML(w.String())
 }
+
+// Writers keep what was room enough for other bodies.
+var (
+	proseWriters = sync.Pool{New: func() any { return new(proseWriter) }}
+	linkWriters  = sync.Pool{New: func() any { return new(linkWriter) }}
+)
 
 // proseRenderer holds no state of a single body, which is all in the writer, and
 // is shared by all workers. Goldmark's own printers do what ours leaves to them.

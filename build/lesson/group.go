@@ -48,17 +48,21 @@ func (l List) by(ids func(Lesson) []journal.ID) []Group {
 
 func group[K comparable](lessons []Lesson, keys func(Lesson) []K, begin func(K) Group) []Group {
 	var groups []Group
+	var places [][]int // of the lessons of each group
 	at := make(map[K]int)
-	for _, lesson := range lessons {
+	for place, lesson := range lessons {
 		for _, key := range keys(lesson) {
 			i, ok := at[key]
 			if !ok {
 				i = len(groups)
 				at[key] = i
-				groups = append(groups, begin(key))
+				groups, places = append(groups, begin(key)), append(places, nil)
 			}
-			groups[i].Lessons = append(groups[i].Lessons, lesson)
+			places[i] = append(places[i], place)
 		}
+	}
+	for i := range groups {
+		groups[i].Lessons = pick(lessons, places[i])
 	}
 	slices.SortFunc(groups, func(a, b Group) int {
 		return cmp.Or(cmp.Compare(near.Folded(a.Name), near.Folded(b.Name)), cmp.Compare(a.ID, b.ID))
@@ -73,13 +77,15 @@ func (l List) From(id journal.ID) []Lesson { return l.pick(l.from[id]) }
 // and for a build those of its notes. The newest comes first.
 func (l List) For(id journal.ID) []Lesson { return l.pick(l.bearing[id]) }
 
-func (l List) pick(places []int) []Lesson {
+func (l List) pick(places []int) []Lesson { return pick(l.All, places) }
+
+func pick(from []Lesson, places []int) []Lesson {
 	if len(places) == 0 {
 		return nil
 	}
 	found := make([]Lesson, len(places))
 	for i, at := range places {
-		found[i] = l.All[at]
+		found[i] = from[at]
 	}
 	return found
 }

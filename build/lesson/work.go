@@ -2,6 +2,7 @@ package lesson
 
 import (
 	"slices"
+	"sort"
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
@@ -83,18 +84,37 @@ func (l List) OpenFor(b *journal.Build, most int) ([]Lesson, int) {
 	if w == nil {
 		return nil, 0
 	}
-	var places []int
+	// The newest come first, and of a technique there are thousands: those that were
+	// written too late are not looked at.
+	early := 0
+	if w.begun != 0 {
+		early = sort.Search(len(l.All), func(at int) bool { return l.All[at].Day < w.begun })
+	}
+	marked := make([]bool, len(l.All)-early)
 	for _, ids := range [][]journal.ID{w.line, w.patterns, w.techniques} {
 		for _, id := range ids {
-			places = append(places, l.bearing[id]...)
+			places := l.bearing[id]
+			first, _ := slices.BinarySearch(places, early)
+			for _, at := range places[first:] {
+				marked[at-early] = true
+			}
 		}
 	}
-	slices.Sort(places)
-	places = slices.DeleteFunc(slices.Compact(places), func(at int) bool {
-		lesson := &l.All[at]
-		return lesson.Build == b.ID || !l.before(lesson, w) || l.stateIn(lesson, w) != Open
-	})
-	return l.pick(places[:min(len(places), most)]), len(places)
+	var open []int
+	count := 0
+	for i, is := range marked {
+		if !is {
+			continue
+		}
+		lesson := &l.All[early+i]
+		if lesson.Build == b.ID || !l.before(lesson, w) || l.stateIn(lesson, w) != Open {
+			continue
+		}
+		if count++; count <= most {
+			open = append(open, early+i)
+		}
+	}
+	return l.pick(open), count
 }
 
 // CountOpen returns how many of the lessons that bear on a record are open as its

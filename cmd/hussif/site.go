@@ -160,6 +160,7 @@ func buildSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) (
 			return report, nil
 		}
 	}
+	defer collectLess(folder)()
 	var bodies site.Bodies
 	w := openFolder(dir, folder, bodies.See)
 	if source.Count(w.findings, source.Error) > 0 {

@@ -1,7 +1,6 @@
 package journal
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -208,10 +207,19 @@ func load(fsys fs.FS, e source.Entry) ([]byte, error) {
 		return nil, fmt.Errorf("reading the journal: %w", err)
 	}
 	defer r.Close()
-	var b bytes.Buffer
-	b.Grow(int(min(e.Size, source.MaxSize)) + bytes.MinRead)
-	if _, err := b.ReadFrom(io.LimitReader(r, source.MaxSize+1)); err != nil {
-		return nil, fmt.Errorf("reading %s: %w", e.Path, err)
+	data := make([]byte, 0, min(e.Size, source.MaxSize)+1) // one more, to see the end by
+	for len(data) <= source.MaxSize {
+		n, err := r.Read(data[len(data):cap(data)])
+		data = data[:len(data)+n]
+		if err == io.EOF {
+			break
+		}
+		if err != nil {
+			return nil, fmt.Errorf("reading %s: %w", e.Path, err)
+		}
+		if len(data) == cap(data) {
+			data = slices.Grow(data, 1) // it has grown meanwhile
+		}
 	}
-	return b.Bytes(), nil
+	return data, nil
 }

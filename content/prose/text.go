@@ -5,6 +5,7 @@ import (
 	"html"
 	"regexp"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"github.com/yuin/goldmark/ast"
@@ -16,11 +17,17 @@ import (
 // without markup. Blocks are set apart, and remarks inside n are left out: they
 // are listed on their own, and one of them may be private.
 func plainText(n ast.Node, src []byte) string {
-	w := words{src: src}
+	w := wordsPool.Get().(*words)
+	defer wordsPool.Put(w)
+	w.src, w.said, w.block = src, w.said[:0], w.block[:0]
 	w.gather(n)
 	w.endBlock()
+	w.src = nil
 	return string(w.said)
 }
+
+// wordsPool keeps what was room enough for the words of other blocks.
+var wordsPool = sync.Pool{New: func() any { return new(words) }}
 
 type words struct {
 	src   []byte
