@@ -37,6 +37,7 @@ type Bench struct {
 	mu      sync.RWMutex
 	keeper  journal.Keeper
 	checker check.Checker
+	news    journal.News    // since the shop was shown the journal
 	folder  *journal.Folder // as it was looked at
 	input   site.Input      // of that
 	state   State
@@ -89,6 +90,7 @@ func (b *Bench) Look(_ context.Context, folders []string, all bool) (State, erro
 		b.good.past = true
 	}
 	u := b.keeper.Update(folder, nil)
+	b.news.Add(u.News)
 	found := b.checker.Run(u.Journal, b.files, u.Findings, u.Again)
 	expected, faults, err := b.prints.expect(u.Journal, folder.Entries)
 	if err != nil {
@@ -137,7 +139,10 @@ func printed(found []source.Finding) string {
 // where it would come out the same.
 func (b *Bench) show() {
 	d := &display{folder: b.folder, input: b.input, photos: make(map[string]copyOf), made: make(map[string]Content)}
-	b.shop.Show(d.input)
+	in := d.input
+	in.Since = &b.news
+	b.shop.Show(in)
+	b.news = journal.News{}
 	if d.take(b.shop); b.good != nil {
 		maps.Copy(d.made, b.good.made)
 		maps.DeleteFunc(d.made, func(name string, c Content) bool { return d.files[name].Sum != c.Sum })

@@ -97,6 +97,8 @@ func (b *book) answer(q journal.Question) source.Sum {
 			h.Number(uint64(p.Width))
 			h.Number(uint64(p.Height))
 		}
+	case askCard:
+		return b.cardSum(id)
 	case askRates:
 		h.add(b.rates())
 	case askFound:

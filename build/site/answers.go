@@ -59,7 +59,12 @@ func (a *answers) add(q journal.Question, sum source.Sum) uint32 {
 
 // again asks one question again and reports whether the answer is another.
 func (a *answers) again(b *book, n uint32) bool {
-	sum := b.answer(a.questions[n])
+	a.mu.Lock()
+	q := a.questions[n]
+	a.mu.Unlock()
+	sum := b.answer(q) // what is kept may ask more
+	a.mu.Lock()
+	defer a.mu.Unlock()
 	changed := sum != a.sums[n] || sum == (source.Sum{})
 	a.sums[n] = sum
 	return changed
@@ -76,16 +81,19 @@ func (c changes) any(asked []uint32) bool {
 // renew asks a book those questions again that may have another answer, and returns
 // which have.
 func (a *answers) renew(b *book, may func(journal.Question) bool) changes {
+	var again []uint32
+	for n, q := range a.questions {
+		if may(q) {
+			again = append(again, uint32(n))
+		}
+	}
 	c := make(changes, len(a.questions))
 	var group sync.WaitGroup
 	workers := runtime.GOMAXPROCS(0)
 	for w := range workers {
 		group.Go(func() {
-			for i := w; i < len(a.questions); i += workers {
-				if !may(a.questions[i]) {
-					continue
-				}
-				c[i] = a.again(b, uint32(i))
+			for i := w; i < len(again); i += workers {
+				c[again[i]] = a.again(b, again[i])
 			}
 		})
 	}

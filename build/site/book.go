@@ -97,6 +97,7 @@ const (
 	askPicture   journal.Aspect = "picture"   // its scaled copies
 	askRates     journal.Aspect = "rates"     // of opening and sewing
 	askFound     journal.Aspect = "found"     // what check found
+	askCard      journal.Aspect = "card"      // of a record, in lists
 	askTasks     journal.Aspect = "tasks"     // all that is to do
 	askLinksTo   journal.Aspect = "links to"  // a record, with the names and days of those that link
 	askAttested  journal.Aspect = "attested"  // whether a feature has a page, by its name

@@ -9,8 +9,14 @@ import (
 	"hussif/theme"
 )
 
-// card stands for a record in a list.
+// card stands for a record in a list. Lists are long, and most of what a record holds
+// shows on no card: so a page asks for the card, and the card for the rest.
 func (d desk) card(r journal.Record) theme.Card {
+	d.trace.Ask(askCard, string(r.Head().ID))
+	return d.traced(nil).at(d.path).drawCard(r)
+}
+
+func (d desk) drawCard(r journal.Record) theme.Card {
 	page := r.Head()
 	c := theme.Card{Link: d.to(r), Kind: shelfOf(page.Kind).One, Photo: d.face(r), NextUp: d.open(page.ID)}
 	say := func(lines ...string) {

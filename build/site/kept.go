@@ -5,11 +5,13 @@ import (
 	"sync"
 
 	"hussif/build/across"
+	"hussif/build/address"
 	"hussif/build/fit"
 	"hussif/build/lesson"
 	"hussif/build/room"
 	"hussif/build/wayin"
 	"hussif/content/journal"
+	"hussif/content/source"
 )
 
 // kept holds what was asked, and what several pages ask of one build or pattern. That is worked out when
@@ -21,19 +23,24 @@ type kept struct {
 	panels  drawer[*journal.Build, []cutPanel]
 	taught  drawer[cutFor, across.Sheet]
 	rates   drawer[struct{}, wayin.Rates]
+	cards   drawer[journal.ID, source.Sum]
 }
 
 // renew asks all questions again, of another state of the journal, drops what rests
 // on an answer that has changed, and returns which have. What opening and sewing
-// takes by all notes is itself both kept and asked for.
+// takes by all notes, and the cards of records, are themselves both kept and asked for.
 func (k *kept) renew(b *book, before *facts) changes {
 	may := b.since(before)
-	changed := k.known.renew(b, func(q journal.Question) bool { return q.About != askRates && may(q) })
+	changed := k.known.renew(b, func(q journal.Question) bool { return q.About != askRates && q.About != askCard && may(q) })
 	k.rates.forget(changed)
 	if n, ok := k.known.numbers[journal.Question{About: askRates}]; ok {
 		changed[n] = k.known.again(b, n)
 	}
 	k.forget(changed)
+	cards := k.known.renew(b, func(q journal.Question) bool { return q.About == askCard && !k.cards.has(journal.ID(q.Of)) })
+	for n := range changed {
+		changed[n] = changed[n] || cards[n]
+	}
 	return changed
 }
 
@@ -82,6 +89,7 @@ func (k *kept) forget(changed changes) {
 	k.ledgers.forget(changed)
 	k.panels.forget(changed)
 	k.taught.forget(changed)
+	k.cards.forget(changed)
 	k.rates.forget(changed)
 }
 
@@ -132,6 +140,25 @@ func (s *drawer[K, V]) forget(changed changes) {
 			delete(s.items, key)
 		}
 	}
+}
+
+// has reports whether there is a value of a key.
+func (s *drawer[K, V]) has(key K) bool {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	_, ok := s.items[key]
+	return ok
+}
+
+// cardSum stands for the card of a record.
+func (b *book) cardSum(id journal.ID) source.Sum {
+	return b.facts.kept.cards.get(b.traced(nil), id, func(b *book) source.Sum {
+		h := hasher{new(source.Hash), b.Journal.Traced(nil)}
+		if r, ok := b.Journal.Find(string(id)); ok {
+			h.add(b.at(address.Start).drawCard(r))
+		}
+		return h.Done()
+	})
 }
 
 // buildFit is how a build fits its wearer on the days that matter.
