@@ -102,7 +102,7 @@ func (b *book) answer(q journal.Question) source.Sum {
 	case askRates:
 		h.add(b.rates())
 	case askFound:
-		for _, f := range b.Findings {
+		for _, f := range b.all() {
 			h.Text(f.Span.String())
 			h.Text(f.Span.Line())
 			h.Number(uint64(f.Level))

@@ -242,9 +242,17 @@ func (b *book) tagged() []journal.Record {
 	return b.facts.tagged
 }
 
+// all returns the findings of check.
+func (in Input) all() []source.Finding {
+	if in.Await != nil {
+		return in.Await()
+	}
+	return in.Findings
+}
+
 func (b *book) findings() []source.Finding {
 	b.trace.Ask(askFound, "")
-	return b.Findings
+	return b.all()
 }
 
 // recordIn returns the record that a file holds.

@@ -70,7 +70,9 @@ func develop(ctx context.Context, o Order) (map[string][]photo.Picture, Made, []
 	places := make(map[string][]source.Span)
 	for _, r := range o.Journal.Records() {
 		for _, p := range journal.Pictures(r) {
-			places[p.Path] = append(places[p.Path], p.Span)
+			if o.Journal.Holds(p.Path) { // check tells of those that are missing
+				places[p.Path] = append(places[p.Path], p.Span)
+			}
 		}
 	}
 	names := make([]string, 0, len(places))

@@ -21,6 +21,9 @@ type Input struct {
 	Pictures map[string][]photo.Picture // scaled copies by the picture's path in the journal, narrowest first
 	Today    edtf.Day
 
+	// Await, where it is set, waits for the findings while check is still looking.
+	Await func() []source.Finding
+
 	// Since tells what may be otherwise in the journal than in the one that the
 	// workshop was shown before; nil stands for anything.
 	Since *journal.News

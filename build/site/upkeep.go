@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io/fs"
 	"slices"
+	"sync"
 
 	"hussif/build/check"
 	"hussif/build/keep"
@@ -64,8 +65,13 @@ func (u *Upkeep) Bring(ctx context.Context, folders []string, all bool) (Outcome
 		update = u.keeper.Update(folder, nil)
 	}
 	u.news.Add(update.News)
-	out := Outcome{Findings: u.checker.Run(update.Journal, u.Files, update.Findings, update.Again)}
-	if source.Count(out.Findings, source.Error) > 0 {
+	check := sync.OnceValue(func() []source.Finding {
+		return u.checker.Run(update.Journal, u.Files, update.Findings, update.Again)
+	})
+	go check() // while the workshop works out what follows
+	out := Outcome{}
+	if source.Count(update.Findings, source.Error) > 0 {
+		out.Findings = check()
 		return out, nil
 	}
 	if u.journal != update.Journal || !samePictures(u.shown, folder) {
@@ -74,15 +80,18 @@ func (u *Upkeep) Bring(ctx context.Context, folders []string, all bool) (Outcome
 			return out, err
 		}
 		if len(faults) > 0 {
-			out.Findings = source.Sort(append(out.Findings, faults...))
+			out.Findings = source.Sort(append(check(), faults...))
 			return out, nil
 		}
 		u.journal, u.pictures, u.photos = update.Journal, pictures, made.Photos
 	}
 	u.Workshop.Show(Input{
-		Journal: update.Journal, Findings: out.Findings, Bodies: bodies, Pictures: u.pictures, Today: u.Today(), Since: &u.news,
+		Journal: update.Journal, Await: check, Bodies: bodies, Pictures: u.pictures, Today: u.Today(), Since: &u.news,
 	})
 	u.news = journal.News{}
+	if out.Findings = check(); source.Count(out.Findings, source.Error) > 0 {
+		return out, nil
+	}
 	out.Sound = true
 	out.Pages, out.Photos = u.Workshop.Pages(), u.photos
 	out.Report, err = u.write(ctx)
