@@ -25,6 +25,7 @@ func (*BiasStrips) About() About {
 		Name: "bias strips", Also: []string{"bias", "bias binding", "bias tape", "continuous bias"},
 		Short:   "how much bias a piece gives, or the square that a length of bias takes",
 		Long:    "Give the width of the strip with the piece, and it says how long the strips are together, cut one by one or round a tube; with the length that is needed instead, the square to cut; with both piece and length but no width, the widest strip. The rule by area promises more than whole strips give, so both are shown.",
+		Example: "strip: 1 1/2 in\npiece: 18 in x 18 in\nneeded: 100 in",
 		Formula: "by area: length = width × length of the piece ÷ strip; square = √(length × strip); whole strips: each is the parallelogram that lies within two cuts, less 2√2 × seam at each join",
 		Source:  "by area: common practice, as on many soft-furnishing pages; whole strips: plane geometry",
 		Care:    "Close a rotary cutter each time you lay it down, cut away from yourself along a ruler with a guard, and keep your other hand off the edge. Somebody who has not used one should be shown first.",

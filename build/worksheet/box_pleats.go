@@ -13,6 +13,7 @@ func (*BoxPleats) About() About {
 		Name: "box pleats", Also: []string{"box pleat", "double box pleats"},
 		Short:   "cloth, number, width and depth of pleats with a fold to each side",
 		Long:    "Give any three of the figures and the others are worked out. The folds meet behind the box when they are half as deep as it shows; such full pleats take three times the finished width. Depth is that of one fold.",
+		Example: "pleats: 6\nshown: 4 in\ndepth: 2 in",
 		Formula: "finished = pleats × shown; cloth = finished + 4 × pleats × depth",
 		Source:  "common practice: number × (visible width + 4 × depth), as on many workroom pages; the dressmaking trade textbook of NIMI (India), p. 204",
 		Care:    "Press with a cloth over the pleats and keep fingers and face out of the steam; ask somebody who knows the cloth before pressing anything old.",

@@ -30,6 +30,7 @@ func (*CircleSkirt) About() About {
 		Name: "circle skirt", Also: []string{"circular skirt", "half-circle skirt", "quarter-circle skirt"},
 		Short:   "the radius of a full or part-circle skirt, and how it lies on the cloth",
 		Long:    "Give the part of a circle and the waist, or two of part, waist and radius. With the length it says whether the pieces lie on the width of the cloth, and into how many the skirt is cut where one is too wide. The radius is that of the seam; the cutting line lies the allowance inside it.",
+		Example: "part: half\nwaist: 26 in\nlength: 27 in\ncloth width: 54 in",
 		Formula: "radius = (waist + ease) ÷ (2π × part)",
 		Source:  "geometry of the circle: circumference = 2π × radius",
 		Care:    "Let the skirt hang a day before levelling the hem: the bias parts drop (common practice). Cut away from your hand, and close a rotary cutter each time you lay it down.",
@@ -44,7 +45,7 @@ func (c *CircleSkirt) Inputs() []Input {
 		{Name: "ease", Doc: "added to the waist", Into: c.Ease.orNothing().upTo(quantity.Metre), Default: "0 in", Metric: "0 cm", Example: "1/2 in"},
 		{Name: "radius", Doc: "radius of the waist seam", Into: c.Radius.upTo(10 * quantity.Metre), Need: Solved, Example: "8 1/4 in"},
 		{Name: "length", Doc: "finished length from the waist seam", Into: c.Long.upTo(5 * quantity.Metre), Example: "27 in"},
-		{Name: "hem", Doc: "hem allowance", Into: c.Hem.orNothing().upTo(quantity.Metre), Default: "1/2 in", Metric: "1.2 cm", Example: "1/2 in"},
+		{Name: "hem", Doc: "hem allowance", Into: c.Hem.orNothing().upTo(quantity.Metre), Default: "1/2 in", Metric: "1.2 cm", With: "length", Example: "1/2 in"},
 		{Name: "allowance", Doc: "seam allowance at the waist and on the straight edges", Into: c.Allowance.orNothing().upTo(quantity.Metre), Default: "1/2 in", Metric: "1.2 cm", Example: "1/2 in"},
 		{Name: "cloth width", Doc: "usable width of the cloth, without selvedges", Into: c.Cloth.upTo(10 * quantity.Metre), Example: "54 in"},
 	}

@@ -21,6 +21,7 @@ func (*Gathers) About() About {
 		Name: "gathers", Also: []string{"gathering", "ruffle"},
 		Short:   "cloth for a gathered edge, and the widths to join for it",
 		Long:    "Give two of finished width, cloth and ratio. One and a half to 1 is little, two to 1 usual and three to 1 full for thin cloth (common practice).",
+		Example: "finished: 30 in\nratio: 2 1/2\ncloth width: 45 in",
 		Formula: "cloth = finished × ratio; widths = cloth ÷ (cloth width − 2 × allowance), up to a whole one",
 		Source:  "common practice",
 	}

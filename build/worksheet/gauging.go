@@ -26,6 +26,7 @@ func (*Gauging) About() About {
 		Name: "gauging", Also: []string{"cartridge pleats", "cartridge pleating", "gauged pleats"},
 		Short:   "stitches, pleats and thread of cloth drawn up on rows of even stitches",
 		Long:    "Two stitches make a pleat, one fold out and one in, and it stands as deep as a stitch is long. Give the cloth and the spacing, or the finished width with how much of it a pleat has, or how many pleats there are to be: what can be is worked out. With the thickness of the cloth it says whether the pleats will close up. Half the spacing gives twice as many pleats, half as deep.",
+		Example: "cloth: 120 in\nspacing: 1/4 in\nfinished: 30 in\nstack: 1/4 in\nlayers: 8",
 		Formula: "stitches = cloth ÷ spacing; pleats = stitches ÷ 2; room of a pleat = finished ÷ pleats",
 		Source:  "common practice",
 		Care:    "A long drawing thread cuts: wrap it round a pencil and not your finger.",

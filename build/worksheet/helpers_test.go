@@ -73,3 +73,17 @@ func figure(t testing.TB, p *worksheet.Paper, name string, f quantity.Format) fl
 }
 
 func near(a, b, within float64) bool { return math.Abs(a-b) <= within }
+
+// block reads the lines of a block that has no faults.
+func block(text string) []worksheet.Entry {
+	var all []worksheet.Entry
+	for _, line := range strings.Split(text, "\n") {
+		name, value, _ := strings.Cut(line, ": ")
+		sheet := worksheet.Input{Name: name, Into: new(worksheet.Length)}
+		if strings.ContainsAny(value, "[{") {
+			sheet.Into = new(worksheet.Lengths)
+		}
+		all = append(all, sheet.Typed(value))
+	}
+	return all
+}

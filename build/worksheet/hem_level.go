@@ -23,6 +23,7 @@ func (*HemLevel) About() About {
 		Name: "hem level", Also: []string{"hem levels", "levelling a hem", "turn-down"},
 		Short:   "how far to turn down the top of a straight-cut skirt at each point, so that the hem is level",
 		Long:    "A skirt of straight panels has a straight hem and is levelled at its top. Give the finished length at points round the body, over all that is worn under it, shoes included. Without a cut length, the one that the longest point takes is worked out.",
+		Example: "lengths: {front: 38 in, side: 39 in, back: 40 1/2 in}",
 		Formula: "turn-down = cut length − hem − finished length",
 		Source:  "common practice for skirts that are gauged or pleated with their top turned down",
 	}

@@ -17,6 +17,7 @@ type Input struct {
 	Need    Need
 	Default string // what stands where it is not given; "" for nothing
 	Metric  string // the same for a journal kept in centimetres; "" for no other
+	With    string // the input without which this one means nothing; "" for none
 	Example string // a value that is read; never ""
 }
 
@@ -107,6 +108,9 @@ func Work(s Sheet, given []Entry, f quantity.Format) *Paper {
 		case seen[in.Name]:
 		case in.Default != "":
 			p.take(in, Entry{Name: in.Name, Items: []Item{{Text: in.usual(p.metric), From: "unless said otherwise"}}})
+			if in.With != "" && !seen[in.With] {
+				p.Given = p.Given[:len(p.Given)-1]
+			}
 		case in.Need == Always:
 			p.Faults = append(p.Faults, Fault{Item: -1, Text: fmt.Sprintf("%s needs %q: %s", about.Name, in.Name, in.Doc),
 				Help: "add `" + in.Name + ": " + in.Example + "`"})

@@ -13,6 +13,7 @@ func (*InvertedPleats) About() About {
 		Name: "inverted pleats", Also: []string{"inverted pleat", "inverted box pleats"},
 		Short:   "cloth, number, width and depth of pleats whose folds meet in front",
 		Long:    "An inverted pleat is a box pleat from the back, and takes as much cloth. Shown is the width from the middle of one pleat to the middle of the next; for one pleat in a panel it is the width of the whole panel.",
+		Example: "pleats: 1\nfinished: 26 in\ndepth: 2 1/2 in",
 		Formula: "finished = pleats × shown; cloth = finished + 4 × pleats × depth",
 		Source:  "common practice; the dressmaking trade textbook of NIMI (India), p. 205",
 		Care:    "Press with a cloth over the pleats and keep fingers and face out of the steam; ask somebody who knows the cloth before pressing anything old.",

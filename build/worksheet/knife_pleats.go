@@ -13,6 +13,7 @@ func (*KnifePleats) About() About {
 		Name: "knife pleats", Also: []string{"pleats", "side pleats"},
 		Short:   "cloth, number, shown width and depth of pleats that lie one way",
 		Long:    "Give any three of the figures and the others are worked out: for a waist usually its finished width, how much each pleat shows and how deep it is. Full pleats are as deep as they show and take three times the finished width. Depth is that of the fold; a book that gives the cloth a fold takes up means twice as much.",
+		Example: "finished: 34 in\nshown: 1 in\ndepth: 1 in",
 		Formula: "finished = pleats × shown; cloth = finished + 2 × pleats × depth",
 		Source:  "common practice; worked so in the dressmaking trade textbook of NIMI (India), pp. 203-204",
 		Care:    "Press with a cloth over the pleats and keep fingers and face out of the steam; ask somebody who knows the cloth before pressing anything old.",

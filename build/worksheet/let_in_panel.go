@@ -28,6 +28,7 @@ func (*LetInPanel) About() About {
 		Name: "let-in panel", Also: []string{"panel", "gore", "gusset", "godet"},
 		Short:   "the piece to let into a seam so that it is so wide at each height",
 		Long:    "Give the finished width at two heights along the seam or more; a width of nothing at an end makes a point. The cutting line lies the allowance outside, with mitred corners. With a left-over piece it says whether the panels come out of it; it may miss a cleverer layout and then says that none was found.",
+		Example: "widths: [0 in at 0 in, 1 in at 3 in, 3 in at 7 1/2 in]\nnumber: 2\npiece: 9 in x 31 in",
 		Formula: "straight between the widths; cutting line = outline moved out by the allowance",
 		Source:  "plane geometry; mitres and square ends are common practice",
 		Care:    "Cut away from your hand, along a ruler with a guard, and close a rotary cutter each time you lay it down.",
@@ -47,8 +48,8 @@ func (l *LetInPanel) Inputs() []Input {
 		{Name: "number", Doc: "how many are cut", Into: l.Number.from(1, 100), Default: "1", Example: "2"},
 		{Name: "grain", Doc: "the grain that runs down the panel", Into: grains(&l.Grain), Default: "straight", Example: "bias"},
 		{Name: "piece", Doc: "a left-over piece, width by length", Into: &l.Piece, Example: "9 in x 31 in"},
-		{Name: "piece grain", Doc: "the grain that runs along the length of that piece", Into: grains(&l.PieceGrain), Default: "straight", Example: "cross"},
-		{Name: "nap", Doc: "whether all have to lie one way", Into: l.Nap.yesNo(), Default: "no", Example: "yes"},
+		{Name: "piece grain", Doc: "the grain that runs along the length of that piece", Into: grains(&l.PieceGrain), Default: "straight", With: "piece", Example: "cross"},
+		{Name: "nap", Doc: "whether all have to lie one way", Into: l.Nap.yesNo(), Default: "no", With: "piece", Example: "yes"},
 	}
 }
 

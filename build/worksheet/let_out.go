@@ -23,6 +23,7 @@ func (*LetOut) About() About {
 		Name: "let-out", Also: []string{"let out", "letting out", "taking in"},
 		Short:   "how much letting seams out gives, or what each edge has to give",
 		Long:    "Each seam has two edges and both move: letting one seam out from 5/8 to 1/4 in gives 3/4 in. Count the seams that one reading of the tape crosses. Give three of seams, was, now and gives.",
+		Example: "seams: 2\nwas: 5/8 in\ngives: 1 1/2 in\nkeep: 1/4 in",
 		Formula: "gives = seams × 2 × (was − now)",
 		Source:  "common practice; the whole divided by the seam edges: R. Robinson, Costume construction text, ch. 17, Central Washington University",
 		Care:    "Unpick with the point away from you and in good light. A bodice that has to be drawn together to meet is too tight to breathe in: whoever feels faint or cannot sit is unlaced at once.",

@@ -26,6 +26,7 @@ func (*Piping) About() About {
 		Name: "piping", Also: []string{"corded piping", "cording", "welt"},
 		Short:   "width and length of the strip round a cord, and of the cord",
 		Long:    "A cord is sold by its thickness or measured round: say which, under diameter or round. Give two of cord, allowance and strip and the third is worked out. With the seams to be piped it says how much strip and cord there has to be, and with a piece of cloth whether that gives it.",
+		Example: "diameter: 1/8 in\nallowance: 1/2 in\nseams: [2 of 17 in, 40 in]\npiece: 14 in x 20 in",
 		Formula: "strip = 2 × allowance + wrap; wrap = π × diameter + 2 × thickness of the cloth; length = seams + 2 ends for each",
 		Source:  "common practice, as in sewing tutorials on piping; the thickness of the cloth is added once for each side of the cord",
 		Care:    "Close a rotary cutter each time you lay it down, and cut away from yourself. A cording foot leaves less room for fingers than you are used to.",
@@ -42,9 +43,9 @@ func (s *Piping) Inputs() []Input {
 	}
 	rest := []Input{
 		{Name: "seams", Doc: "the seams to be piped, one by one or as 2 of 17 in", Into: &s.Seams, Example: "2 of 17 in"},
-		{Name: "ends", Doc: "what is left over at each end of a seam", Into: s.Ends.orNothing().upTo(quantity.Metre), Default: "1 in", Metric: "2.5 cm", Example: "1 in"},
+		{Name: "ends", Doc: "what is left over at each end of a seam", Into: s.Ends.orNothing().upTo(quantity.Metre), Default: "1 in", Metric: "2.5 cm", With: "seams", Example: "1 in"},
 		{Name: "piece", Doc: "the cloth that the strips are cut from on the bias, width by length", Into: &s.Piece, Example: "20 in x 31 in"},
-		{Name: "join", Doc: "allowance where strips are joined", Into: s.Join.orNothing().upTo(10 * quantity.Centimetre), Default: "1/4 in", Metric: "6 mm", Example: "1/4 in"},
+		{Name: "join", Doc: "allowance where strips are joined", Into: s.Join.orNothing().upTo(10 * quantity.Centimetre), Default: "1/4 in", Metric: "6 mm", With: "piece", Example: "1/4 in"},
 	}
 	return append(append(own, s.Thickness.inputs()...), rest...)
 }

@@ -202,7 +202,7 @@ func (p *Paper) drawPleats(name string, s *pleating, one ...fold) {
 	each := one[len(one)-1]
 	flat, shown := mm(each.flat), mm(each.row)
 	row := flat * float64(n)
-	high, step := row*0.09, row*0.018 // only to be seen: neither is to scale
+	high, step := row*0.09, row*0.03 // only to be seen: neither is to scale
 	fig := draw.Figure{Metric: p.metric}
 	fig.Shapes = append(fig.Shapes, draw.Shape{Kind: "cut-line", Closed: true, Points: []draw.Point{{X: 0, Y: 0}, {X: row, Y: 0}, {X: row, Y: high}, {X: 0, Y: high}}})
 	top := 2 * high

@@ -23,6 +23,7 @@ type About struct {
 	Also    []string // other names that makers use
 	Short   string   // what it answers, in one line
 	Long    string   // how to use it, in a paragraph
+	Example string   // the lines of a block that is worked without a fault
 	Formula string
 	Source  string // of the formula
 	Care    string // where the work can hurt; "" elsewhere

@@ -27,6 +27,7 @@ func (*Spacing) About() About {
 		Name: "spacing", Also: []string{"even spacing", "buttons", "buttonholes", "eyelets"},
 		Short:   "where buttons, eyelets or tucks lie, evenly between two ends",
 		Long:    "Give how many there are, or the largest gap that there may be between two. Every mark is counted from the same end, so that no rounding adds up. For things that have a width of their own the ends are to their outer edges.",
+		Example: "length: 14 in\nnumber: 7\nfirst end: 3/4 in\nlast end: 3/4 in",
 		Formula: "gap = (length − both ends − number × width) ÷ (number − 1)",
 		Source:  "arithmetic; common practice",
 		Care:    "An awl or a punch goes through further than you think: put a board under, and your other hand behind the point.",

@@ -21,6 +21,7 @@ func (*StraightStrips) About() About {
 		Name: "straight strips", Also: []string{"strips", "ruffle strips", "strips across the cloth"},
 		Short:   "how many strips across the cloth make a length, and how much cloth they take",
 		Long:    "Strips for ruffles, facings and straight bindings, cut across the cloth and joined. Give the length that is needed or the number of strips.",
+		Example: "strip: 4 in\ncloth width: 54 in\nneeded: 250 in\nseam: 1/4 in",
 		Formula: "strips = (needed − 2 × seam) ÷ (cloth width − 2 × seam), up to a whole one; cloth = strips × strip",
 		Source:  "common practice, as in upholsterers' yardage for welt",
 		Care:    "Close a rotary cutter each time you lay it down, cut away from yourself along a ruler with a guard, and keep your other hand off the edge.",

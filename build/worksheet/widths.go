@@ -12,8 +12,8 @@ type Widths struct {
 func (w *Widths) inputs() []Input {
 	return []Input{
 		{Name: "cloth width", Doc: "usable width of the cloth on the bolt, without selvedges, to say how many widths to join", Into: w.Wide.upTo(10 * quantity.Metre), Example: "45 in"},
-		{Name: "allowance", Doc: "seam allowance on each edge of a join", Into: w.Allowance.orNothing().upTo(quantity.Metre), Default: "1/2 in", Metric: "1.2 cm", Example: "1/2 in"},
-		{Name: "closed", Doc: "whether the joined cloth is sewn to a ring", Into: w.Round.yesNo(), Default: "no", Example: "yes"},
+		{Name: "allowance", Doc: "seam allowance on each edge of a join", Into: w.Allowance.orNothing().upTo(quantity.Metre), Default: "1/2 in", Metric: "1.2 cm", With: "cloth width", Example: "1/2 in"},
+		{Name: "closed", Doc: "whether the joined cloth is sewn to a ring", Into: w.Round.yesNo(), Default: "no", With: "cloth width", Example: "yes"},
 	}
 }
 

@@ -25,6 +25,7 @@ func (*Yardage) About() About {
 		Name: "yardage", Also: []string{"yards of cloth", "cloth needed", "fabric needed"},
 		Short:   "the length of cloth that rectangular pieces take, and how much to buy",
 		Long:    "Give the pieces with their allowances, width first and length along the warp. They are laid in rows across the cloth; a cleverer layout may take less. Without nap or print a piece may be turned across the cloth where that saves length. What shrinks is bought longer.",
+		Example: "pieces: [4 of 22 in x 40 in, 2 of 8 in x 12 in]\ncloth width: 54 in\nshrinkage: 5 %",
 		Formula: "bought = needed ÷ (1 − shrinkage)",
 		Source:  "arithmetic; rows filled from the longest piece down, a usual rule of packing (first fit, decreasing height: Coffman, Garey, Johnson and Tarjan 1980)",
 		Care:    "Hot water for shrinking scalds: let it cool before you reach in, and ask a conservator before washing anything old.",

@@ -1,0 +1,280 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+	"github.com/spf13/pflag"
+
+	"hussif/build/worksheet"
+	"hussif/content/near"
+	"hussif/content/quantity"
+)
+
+func workCommand(say *voice) *cobra.Command {
+	var asJSON, guide bool
+	c := &cobra.Command{
+		Use:   "work name",
+		Short: "Work out pleats, piping, panels, spacing, skirts and yardage",
+		Long: `work does the arithmetic of the workroom: with the numbers in, what to cut, and
+what to mind. Each worksheet takes its figures as flags and at a terminal asks for
+those that are missing; any one that follows from the others may be left out. The
+same worksheets stand in notes, in a block that begins with ` + "```work and the name.\n\n" + sheetList(),
+		Example: `  hussif work knife-pleats
+  hussif work knife-pleats --finished "34 in" --shown "1 in" --depth "1 in"
+  hussif work spacing --length "14 in" --number 7 --json
+  hussif work --guide`,
+	}
+	c.Flags().BoolVar(&asJSON, "json", false, "print what each takes as JSON Schema")
+	c.Flags().BoolVar(&guide, "guide", false, "print the guide to all of them as Markdown")
+	c.RunE = func(_ *cobra.Command, args []string) error {
+		switch {
+		case len(args) > 0:
+			return noSheet(args[0])
+		case guide:
+			_, err := fmt.Fprint(say.Out, worksheet.Guide())
+			return err
+		case asJSON:
+			schemas := make(map[string]any)
+			for _, s := range worksheet.All() {
+				schemas[s.About().Name] = worksheet.Schema(s)
+			}
+			return say.json(schemas)
+		}
+		say.sayf("%s", strings.TrimRight(sheetList(), "\n"))
+		say.sayf("")
+		say.sayf("`hussif work NAME` works one out; `hussif work NAME --help` tells what it takes.")
+		return nil
+	}
+	for _, s := range worksheet.All() {
+		c.AddCommand(sheetCommand(say, s.About()))
+	}
+	return c
+}
+
+// sheetList names the worksheets, one a line.
+func sheetList() string {
+	var b strings.Builder
+	for _, s := range worksheet.All() {
+		a := s.About()
+		fmt.Fprintf(&b, "  %-16s %s\n", worksheet.Flag(a.Name), a.Short)
+	}
+	return b.String()
+}
+
+func noSheet(name string) error {
+	if _, instead := worksheet.Find(name); len(instead) > 0 {
+		return fmt.Errorf("no worksheet is called %q; did you mean %s?", name, strings.Join(instead, " or "))
+	}
+	return fmt.Errorf("no worksheet is called %q; there are %s", name, strings.Join(worksheet.Names(), ", "))
+}
+
+// sheetCommand is the command of one worksheet, made of what it says about itself.
+func sheetCommand(say *voice, about worksheet.About) *cobra.Command {
+	sheet, _ := worksheet.Find(about.Name)
+	inputs := sheet.Inputs()
+	long := about.Long + "\n\n  " + strings.ReplaceAll(about.Formula, "; ", "\n  ") + "\n\nSource: " + about.Source + "."
+	if about.Care != "" {
+		long += "\n\nTake care: " + about.Care
+	}
+	c := &cobra.Command{
+		Use:     worksheet.Flag(about.Name),
+		Aliases: spellings(about),
+		Short:   about.Short,
+		Long:    wrap(long, 80),
+		Example: "  hussif work " + worksheet.Flag(about.Name) + exampleFlags(about.Example),
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) > 0 {
+				return fmt.Errorf("%s takes its figures as flags, such as --%s %q; %q is too much", about.Name, inputs[0].Flag(), inputs[0].Example, args[0])
+			}
+			return nil
+		},
+	}
+	w := working{name: about.Name, typed: make(map[string]*typedFlag)}
+	for _, in := range inputs {
+		doc := in.Doc
+		if in.Default != "" {
+			doc += " (" + in.Default + ")"
+		}
+		w.typed[in.Name] = &typedFlag{takes: in.Takes()}
+		c.Flags().Var(w.typed[in.Name], in.Flag(), doc)
+		if options := in.Options(); options != nil {
+			_ = c.RegisterFlagCompletionFunc(in.Flag(), cobra.FixedCompletions(options, cobra.ShellCompDirectiveNoFileComp)) // fails for no flag only
+		}
+	}
+	c.SetFlagErrorFunc(flagFault)
+	c.Flags().SortFlags = false
+	c.Flags().StringVarP(&w.dir, "journal", "j", "", "the journal's folder, for its unit")
+	c.Flags().StringVar(&w.unit, "unit", "", "unit of bare numbers and of answers: in, cm or mm")
+	asJSON := c.Flags().Bool("json", false, "print as JSON")
+	asSchema := c.Flags().Bool("schema", false, "print the JSON Schema of what it takes")
+	c.RunE = func(c *cobra.Command, _ []string) error {
+		if *asSchema {
+			return say.json(worksheet.Schema(sheet))
+		}
+		if err := w.format(); err != nil {
+			return err
+		}
+		paper, err := w.work(c.Context(), say, *asJSON)
+		if err != nil {
+			return err
+		}
+		if *asJSON {
+			if err := say.json(paper.Record()); err != nil {
+				return err
+			}
+			return faults(about.Name, paper)
+		}
+		if err := faults(about.Name, paper); err != nil {
+			return err
+		}
+		say.paper(paper)
+		return nil
+	}
+	return c
+}
+
+// A typedFlag takes the text of an input, more than once where it has several items.
+type typedFlag struct {
+	texts []string
+	takes string
+}
+
+// Set implements pflag.Value.
+func (f *typedFlag) Set(text string) error { f.texts = append(f.texts, text); return nil }
+
+func (f *typedFlag) String() string { return strings.Join(f.texts, "; ") }
+
+// Type implements pflag.Value.
+func (f *typedFlag) Type() string { return f.takes }
+
+var unknownFlag = regexp.MustCompile(`^unknown flag: --(\S+)$`)
+
+// flagFault tells which flag was meant by one that a command does not have.
+func flagFault(c *cobra.Command, err error) error {
+	m := unknownFlag.FindStringSubmatch(err.Error())
+	if m == nil {
+		return err
+	}
+	var names []string
+	c.Flags().VisitAll(func(f *pflag.Flag) { names = append(names, f.Name) })
+	if instead := near.Of(m[1], names); len(instead) > 0 {
+		return fmt.Errorf("%s has no flag --%s; did you mean --%s?", c.Name(), m[1], strings.Join(instead, " or --"))
+	}
+	return fmt.Errorf("%s has no flag --%s; see `hussif work %s --help`", c.Name(), m[1], c.Name())
+}
+
+// spellings returns the other ways to write a worksheet's name.
+func spellings(about worksheet.About) []string {
+	var all []string
+	for _, name := range append([]string{about.Name}, about.Also...) {
+		for _, spelling := range []string{worksheet.Flag(name), name} {
+			if spelling != worksheet.Flag(about.Name) && !slices.Contains(all, spelling) {
+				all = append(all, spelling)
+			}
+		}
+	}
+	return all
+}
+
+// exampleFlags turns the lines of a block into flags.
+func exampleFlags(block string) string {
+	var b strings.Builder
+	for _, line := range strings.Split(block, "\n") {
+		name, value, _ := strings.Cut(line, ": ")
+		value = strings.Trim(value, "[]{}")
+		if strings.Contains(value, " ") {
+			value = `"` + value + `"`
+		}
+		fmt.Fprintf(&b, " --%s %s", worksheet.Flag(name), value)
+	}
+	return b.String()
+}
+
+// A working is one worksheet with what was typed for it.
+type working struct {
+	name      string
+	typed     map[string]*typedFlag // by the inputs' names
+	dir, unit string
+	f         quantity.Format
+}
+
+// format settles the unit: what was asked for, or the journal's, or inches.
+func (w *working) format() error {
+	w.f = quantity.Format{Unit: quantity.Inches}
+	dir := w.dir
+	if dir == "" {
+		dir = journalAround(".")
+	}
+	switch folder, err := readFolder(dir); {
+	case err == nil:
+		j, _ := folder.Journal(nil)
+		w.f = j.Settings.Format
+	case w.dir != "":
+		return err
+	}
+	if w.unit == "" {
+		return nil
+	}
+	unit, ok := quantity.ParseUnit(w.unit)
+	switch {
+	case !ok:
+		return fmt.Errorf("%q is no unit of length; there are in, cm and mm", w.unit)
+	case unit != quantity.Inches && unit != quantity.Centimetres && unit != quantity.Millimetres:
+		return fmt.Errorf("answers are given in in, cm or mm, not in %s", unit)
+	}
+	w.f = quantity.Format{Unit: unit, Fraction: w.f.Fraction}
+	return nil
+}
+
+// entries returns what was typed as flags.
+func (w *working) entries() []worksheet.Entry {
+	sheet, _ := worksheet.Find(w.name)
+	var all []worksheet.Entry
+	for _, in := range sheet.Inputs() {
+		if texts := w.typed[in.Name].texts; len(texts) > 0 {
+			all = append(all, in.Typed(texts...))
+		}
+	}
+	return all
+}
+
+// work works the sheet out. At a terminal it asks for what is missing.
+func (w *working) work(ctx context.Context, say *voice, quiet bool) (*worksheet.Paper, error) {
+	given := w.entries()
+	sheet, _ := worksheet.Find(w.name)
+	paper := worksheet.Work(sheet, given, w.f)
+	if quiet || len(paper.Missing()) == 0 || !isTyped(say.In) || !isTerminal(say.Out) {
+		return paper, nil
+	}
+	return w.ask(newAsker(ctx, say.Streams), given, paper)
+}
+
+// faults returns what is wrong with what was given, one a line.
+func faults(name string, p *worksheet.Paper) error {
+	if len(p.Faults) == 0 {
+		return nil
+	}
+	var all []string
+	for _, f := range p.Faults {
+		text := f.Text
+		if f.Input != "" && !f.Name {
+			text = "--" + worksheet.Flag(f.Input) + ": " + text
+		}
+		switch {
+		case len(f.Instead) > 0:
+			text += "; did you mean " + strings.Join(f.Instead, " or ") + "?"
+		case strings.HasPrefix(f.Help, "add `"): // a line for a note
+			text += "; give it with a flag, see `hussif work " + worksheet.Flag(name) + " --help`"
+		case f.Help != "":
+			text += "; " + f.Help
+		}
+		all = append(all, text)
+	}
+	return errors.New(strings.Join(all, "\n        "))
+}
