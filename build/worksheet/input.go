@@ -132,7 +132,7 @@ func (p *Paper) unknown(sheet, name string) {
 		names = append(names, in.Name)
 	}
 	fault := Fault{Input: name, Item: -1, Name: true, Text: fmt.Sprintf("%s has nothing called %q", sheet, name)}
-	if fault.Instead = near.Of(plain(name), names); len(fault.Instead) == 0 {
+	if fault.Instead = near.Of(Plain(name), names); len(fault.Instead) == 0 {
 		fault.Help = "it takes " + list(names, "and")
 	}
 	p.Faults = append(p.Faults, fault)

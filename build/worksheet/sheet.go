@@ -42,12 +42,12 @@ func All() []Sheet {
 // Find returns the worksheet of a name, in capitals or not, with blanks or hyphens.
 // Where there is none it returns the names that could have been meant.
 func Find(name string) (Sheet, []string) {
-	wanted := plain(name)
+	wanted := Plain(name)
 	var names []string
 	for _, s := range All() {
 		about := s.About()
 		for _, known := range append([]string{about.Name}, about.Also...) {
-			if plain(known) == wanted {
+			if Plain(known) == wanted {
 				return s, nil
 			}
 			names = append(names, known)
@@ -65,15 +65,15 @@ func Names() []string {
 	return names
 }
 
-// plain is a name as all spellings of it have it.
-func plain(name string) string {
+// Plain returns a name as all spellings of it have it: in lower case, with blanks.
+func Plain(name string) string {
 	words := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == ' ' || r == '-' || r == '_' || r == '\t' })
 	return strings.Join(words, " ")
 }
 
 // find returns the input of a name.
 func find(inputs []Input, name string) (Input, bool) {
-	i := slices.IndexFunc(inputs, func(in Input) bool { return in.Name == plain(name) })
+	i := slices.IndexFunc(inputs, func(in Input) bool { return in.Name == Plain(name) })
 	if i < 0 {
 		return Input{}, false
 	}

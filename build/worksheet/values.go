@@ -190,7 +190,7 @@ func (c *Choice) of(options ...string) *Choice {
 }
 
 func (c *Choice) read(items []Item, _ quantity.Unit) (int, error) {
-	text := plain(items[0].Text)
+	text := Plain(items[0].Text)
 	var names []string
 	for i, option := range c.options {
 		for _, spelling := range option {
