@@ -4,33 +4,32 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
-	"github.com/spf13/pflag"
 
 	"hussif/build/worksheet"
-	"hussif/content/near"
 	"hussif/content/quantity"
 )
 
 func workCommand(say *voice) *cobra.Command {
-	var asJSON, guide bool
+	var schemas, guide bool
 	c := &cobra.Command{
 		Use:   "work name",
 		Short: "Work out pleats, piping, panels, spacing, skirts and yardage",
 		Long: `work does the arithmetic of the workroom: with the numbers in, what to cut, and
 what to mind. Each worksheet takes its figures as flags and at a terminal asks for
 those that are missing; any one that follows from the others may be left out. The
-same worksheets stand in notes, in a block that begins with ` + "```work and the name.\n\n" + sheetList(),
+same worksheets stand in notes, in a block of code that begins with the word work
+and the name.`,
 		Example: `  hussif work knife-pleats
   hussif work knife-pleats --finished "34 in" --shown "1 in" --depth "1 in"
   hussif work spacing --length "14 in" --number 7 --json
   hussif work --guide`,
+		ValidArgsFunction: cobra.NoFileCompletions, // the worksheets are commands
 	}
-	c.Flags().BoolVar(&asJSON, "json", false, "print what each takes as JSON Schema")
+	c.Flags().BoolVar(&schemas, "schema", false, "print what each takes as JSON Schema")
 	c.Flags().BoolVar(&guide, "guide", false, "print the guide to all of them as Markdown")
 	c.RunE = func(_ *cobra.Command, args []string) error {
 		switch {
@@ -39,12 +38,12 @@ same worksheets stand in notes, in a block that begins with ` + "```work and the
 		case guide:
 			_, err := fmt.Fprint(say.Out, worksheet.Guide())
 			return err
-		case asJSON:
-			schemas := make(map[string]any)
+		case schemas:
+			all := make(map[string]any)
 			for _, s := range worksheet.All() {
-				schemas[s.About().Name] = worksheet.Schema(s)
+				all[s.About().Name] = worksheet.Schema(s)
 			}
-			return say.json(schemas)
+			return say.json(all)
 		}
 		say.sayf("%s", strings.TrimRight(sheetList(), "\n"))
 		say.sayf("")
@@ -86,7 +85,7 @@ func sheetCommand(say *voice, about worksheet.About) *cobra.Command {
 		Use:     worksheet.Flag(about.Name),
 		Aliases: spellings(about),
 		Short:   about.Short,
-		Long:    wrap(long, 80),
+		Long:    long,
 		Example: "  hussif work " + worksheet.Flag(about.Name) + exampleFlags(about.Example),
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) > 0 {
@@ -107,10 +106,9 @@ func sheetCommand(say *voice, about worksheet.About) *cobra.Command {
 			_ = c.RegisterFlagCompletionFunc(in.Flag(), cobra.FixedCompletions(options, cobra.ShellCompDirectiveNoFileComp)) // fails for no flag only
 		}
 	}
-	c.SetFlagErrorFunc(flagFault)
 	c.Flags().SortFlags = false
-	c.Flags().StringVarP(&w.dir, "journal", "j", "", "the journal's folder, for its unit")
-	c.Flags().StringVar(&w.unit, "unit", "", "unit of bare numbers and of answers: in, cm or mm")
+	c.Flags().StringVarP(&w.dir, "journal", "j", "", "the journal's `folder`, for its unit")
+	c.Flags().StringVar(&w.unit, "unit", "", "`unit` of bare numbers and of answers: in, cm or mm")
 	asJSON := c.Flags().Bool("json", false, "print as JSON")
 	asSchema := c.Flags().Bool("schema", false, "print the JSON Schema of what it takes")
 	c.RunE = func(c *cobra.Command, _ []string) error {
@@ -152,22 +150,6 @@ func (f *typedFlag) String() string { return strings.Join(f.texts, "; ") }
 
 // Type implements pflag.Value.
 func (f *typedFlag) Type() string { return f.takes }
-
-var unknownFlag = regexp.MustCompile(`^unknown flag: --(\S+)$`)
-
-// flagFault tells which flag was meant by one that a command does not have.
-func flagFault(c *cobra.Command, err error) error {
-	m := unknownFlag.FindStringSubmatch(err.Error())
-	if m == nil {
-		return err
-	}
-	var names []string
-	c.Flags().VisitAll(func(f *pflag.Flag) { names = append(names, f.Name) })
-	if instead := near.Of(m[1], names); len(instead) > 0 {
-		return fmt.Errorf("%s has no flag --%s; did you mean --%s?", c.Name(), m[1], strings.Join(instead, " or --"))
-	}
-	return fmt.Errorf("%s has no flag --%s; see `hussif work %s --help`", c.Name(), m[1], c.Name())
-}
 
 // spellings returns the other ways to write a worksheet's name.
 func spellings(about worksheet.About) []string {

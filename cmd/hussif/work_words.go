@@ -17,7 +17,7 @@ func (v *voice) paper(p *worksheet.Paper) {
 		}
 		rows = append(rows, row)
 	}
-	v.columns(rows)
+	v.table(nil, rows)
 	v.sayf("")
 	for _, l := range p.Formula {
 		v.sayf("  %s", l.Rule)
@@ -35,46 +35,17 @@ func (v *voice) paper(p *worksheet.Paper) {
 		}
 		rows = append(rows, []string{name, words})
 	}
-	v.columns(rows)
+	v.table(nil, rows)
 	if len(p.Cut) > 0 {
 		v.sayf("")
 	}
 	for _, c := range p.Cut {
-		v.sayf("%s", wrapAfter("  [ ] ", c, 80))
+		v.sayf("  [ ] %s", c)
 	}
 	for _, c := range p.Cautions {
-		v.sayf("%s", wrapAfter("mind: ", c, 80))
+		v.sayf("mind: %s", c)
 	}
 	if p.Care != "" {
-		v.sayf("%s", wrapAfter("take care: ", p.Care, 80))
+		v.sayf("take care: %s", p.Care)
 	}
-}
-
-// wrap breaks text into lines no longer than given, where blanks let it. Lines that
-// begin with blanks keep them.
-func wrap(text string, most int) string {
-	var out []string
-	for _, line := range strings.Split(text, "\n") {
-		indent := line[:len(line)-len(strings.TrimLeft(line, " "))]
-		out = append(out, wrapAfter(indent, strings.TrimSpace(line), most))
-	}
-	return strings.Join(out, "\n")
-}
-
-// wrapAfter breaks text after a lead, and sets the lines that follow under the first.
-func wrapAfter(lead, text string, most int) string {
-	lines := []string{lead}
-	indent := strings.Repeat(" ", len([]rune(lead)))
-	for word := range strings.FieldsSeq(text) {
-		last := &lines[len(lines)-1]
-		switch {
-		case *last == lead && len(lines) == 1, *last == indent:
-			*last += word
-		case len([]rune(*last))+1+len([]rune(word)) > most:
-			lines = append(lines, indent+word)
-		default:
-			*last += " " + word
-		}
-	}
-	return strings.TrimRight(strings.Join(lines, "\n"), " ")
 }
