@@ -48,21 +48,20 @@ type WorkFault struct {
 }
 
 // printWork prints a worksheet when the others of the journal are known.
-func printWork(p *proseWriter, src []byte, n ast.Node, entering bool) ast.WalkStatus {
+func printWork(p *proseWriter, _ []byte, n ast.Node, entering bool) ast.WalkStatus {
 	if entering {
 		work := n.(*prose.WorkNode).Work
-		typed := work.Lines.Text()
-		p.later(func(w *linkWriter) { w.work(work, typed) })
+		p.later(func(w *linkWriter) { w.work(work) })
 	}
 	return ast.WalkSkipChildren
 }
 
 // work prints a worksheet, or the lines as they were written where nobody knows it.
-func (w *linkWriter) work(work prose.Work, typed string) {
+func (w *linkWriter) work(work prose.Work) {
 	sheet, ok := w.linker.Worksheet(work)
 	if !ok {
 		w.WriteString("<pre><code>")
-		w.text(typed)
+		w.text(work.Typed)
 		w.WriteString("</code></pre>\n")
 		return
 	}

@@ -28,7 +28,7 @@ func (l linker) Worksheet(w prose.Work) (theme.Worksheet, bool) {
 // worksheet shows a worksheet, or what is wrong with it.
 func (d desk) worksheet(r journal.Record, s worked.Sheet) theme.Worksheet {
 	p := s.Paper
-	out := theme.Worksheet{ID: s.Work.Anchor, Name: p.Title, Typed: s.Work.Lines.Text()}
+	out := theme.Worksheet{ID: s.Work.Anchor, Name: p.Title, Typed: s.Work.Typed}
 	for _, f := range s.Faults {
 		line, _ := f.Span.Position()
 		out.Faults = append(out.Faults, theme.WorkFault{Line: line, Words: f.Text, Advice: f.Advice()})

@@ -23,6 +23,7 @@ type Work struct {
 	Quoted  bool        // stands in a quote, whose marks stand within its lines
 	Span    source.Span // of "work" and the name
 	Lines   source.Span // between the fences, whole lines
+	Typed   string      // the same, as text
 }
 
 // A WorkNode is a worksheet in the tree. It has no children.
@@ -99,6 +100,7 @@ func workOf(block *ast.FencedCodeBlock, src []byte, body source.Span) (Work, boo
 	// lies between two of them is the same for YAML as before the first.
 	start := bytes.LastIndexByte(src[:lines.At(0).Start], '\n') + 1
 	w.Lines = body.At(start, lines.At(lines.Len()-1).Stop-start)
+	w.Typed = w.Lines.Text()
 	for i := range lines.Len() {
 		at := lines.At(i).Start
 		w.Quoted = w.Quoted || len(bytes.TrimSpace(src[bytes.LastIndexByte(src[:at], '\n')+1:at])) > 0
