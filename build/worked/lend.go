@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"hussif/build/fit"
+	"hussif/build/worksheet"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/measure"
@@ -44,7 +45,14 @@ func buildOf(r journal.Record) *journal.Build {
 	return nil
 }
 
-// lend takes a figure from the record.
+// Lend takes a figure from the record for one that was typed at a prompt, as of the
+// newest day.
+func (r Room) Lend(b *journal.Borrowed) (worksheet.Item, error) {
+	l, err := r.lend(nil, b)
+	return worksheet.Item{Text: l.text, Shown: l.shown, From: l.from}, err
+}
+
+// lend takes a figure from the record for a text, or for none.
 func (r Room) lend(to journal.Record, b *journal.Borrowed) (lent, error) {
 	if b.What != journal.Measured {
 		return r.material(b)
@@ -53,7 +61,7 @@ func (r Room) lend(to journal.Record, b *journal.Borrowed) (lent, error) {
 	var from journal.Record
 	switch {
 	case b.This && build == nil:
-		return lent{}, errors.New("this text belongs to no build; name one")
+		return lent{}, errors.New("there is no build here that could be meant; name one")
 	case b.Wearer:
 		p := r.Journal.Person(build.For)
 		if p == nil {
@@ -159,7 +167,7 @@ func (r Room) told(record journal.Record, what, from string, l quantity.Length, 
 	if l <= 0 {
 		return measured{}, fmt.Errorf("%s is nothing", what)
 	}
-	return measured{lent{text: exactly(l), shown: r.Journal.Settings.Format.Finer().Length(l), from: from, record: record}, what, l, day}, nil
+	return measured{lent{text: exactly(l), shown: worksheet.Trade(r.Journal.Settings.Format).Length(l), from: from, record: record}, what, l, day}, nil
 }
 
 // material takes a figure of a material.
@@ -173,7 +181,7 @@ func (r Room) material(b *journal.Borrowed) (lent, error) {
 		if l <= 0 {
 			return lent{}, fmt.Errorf("%s does not say its %s; add `%s: ...` to its page", m.Title, name, name)
 		}
-		return lent{text: exactly(l), shown: f.Finer().Length(l), from: name + " of " + m.Title, record: m}, nil
+		return lent{text: exactly(l), shown: worksheet.Trade(f).Length(l), from: name + " of " + m.Title, record: m}, nil
 	}
 	switch b.What {
 	case journal.ClothWidth:

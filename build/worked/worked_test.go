@@ -234,7 +234,7 @@ finished: waist of wren over shift and stays
 ~~~
 `)
 	n, _ := r.Journal.Find("notes/2026-03-02")
-	if s := r.Sheets(n)[0]; len(s.Faults) != 1 || !strings.Contains(s.Faults[0].Text, "belongs to no build") {
+	if s := r.Sheets(n)[0]; len(s.Faults) != 1 || !strings.Contains(s.Faults[0].Text, "no build here") {
 		t.Errorf("got %+v", s.Faults)
 	}
 	technique, _ := r.Journal.Find("gathering")

@@ -169,12 +169,15 @@ func (p *Paper) size(l quantity.Length) string {
 }
 
 // trade writes a length as it is marked with a tape.
-func (p *Paper) trade(l quantity.Length) string {
-	f := p.f.Finer()
-	if p.metric {
-		f = p.f // to the millimetre as it is
+func (p *Paper) trade(l quantity.Length) string { return Trade(p.f).Length(l) }
+
+// Trade returns how a journal's lengths are shown on a worksheet: in its own unit, to
+// a sixteenth of an inch or to the millimetre.
+func Trade(f quantity.Format) quantity.Format {
+	if metric(f) {
+		return f
 	}
-	return f.Length(l)
+	return f.Finer()
 }
 
 func (p *Paper) rounds(l quantity.Length) bool {

@@ -9,7 +9,10 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"hussif/build/stock"
+	"hussif/build/worked"
 	"hussif/build/worksheet"
+	"hussif/content/journal"
 	"hussif/content/quantity"
 )
 
@@ -20,9 +23,10 @@ func workCommand(say *voice) *cobra.Command {
 		Short: "Work out pleats, piping, panels, spacing, skirts and yardage",
 		Long: `work does the arithmetic of the workroom: with the numbers in, what to cut, and
 what to mind. Each worksheet takes its figures as flags and at a terminal asks for
-those that are missing; any one that follows from the others may be left out. The
-same worksheets stand in notes, in a block of code that begins with the word work
-and the name.`,
+those that are missing; any one that follows from the others may be left out. A
+figure may be taken from the journal: "waist of wren over stays", "left over
+striped-linen". The same worksheets stand in notes, in a block of code that begins
+with the word work and the name.`,
 		Example: `  hussif work knife-pleats
   hussif work knife-pleats --finished "34 in" --shown "1 in" --depth "1 in"
   hussif work spacing --length "14 in" --number 7 --json
@@ -107,7 +111,7 @@ func sheetCommand(say *voice, about worksheet.About) *cobra.Command {
 		}
 	}
 	c.Flags().SortFlags = false
-	c.Flags().StringVarP(&w.dir, "journal", "j", "", "the journal's `folder`, for its unit")
+	c.Flags().StringVarP(&w.dir, "journal", "j", "", "the journal's `folder`, for its unit and its figures")
 	c.Flags().StringVar(&w.unit, "unit", "", "`unit` of bare numbers and of answers: in, cm or mm")
 	asJSON := c.Flags().Bool("json", false, "print as JSON")
 	asSchema := c.Flags().Bool("schema", false, "print the JSON Schema of what it takes")
@@ -184,6 +188,7 @@ type working struct {
 	typed     map[string]*typedFlag // by the inputs' names
 	dir, unit string
 	f         quantity.Format
+	journal   *journal.Journal // the one around, for its figures; or nil
 }
 
 // format settles the unit: what was asked for, or the journal's, or inches.
@@ -195,8 +200,8 @@ func (w *working) format() error {
 	}
 	switch folder, err := readFolder(dir); {
 	case err == nil:
-		j, _ := folder.Journal(nil)
-		w.f = j.Settings.Format
+		w.journal, _ = folder.Journal(nil)
+		w.f = w.journal.Settings.Format
 	case w.dir != "":
 		return err
 	}
@@ -215,20 +220,60 @@ func (w *working) format() error {
 }
 
 // entries returns what was typed as flags.
-func (w *working) entries() []worksheet.Entry {
+func (w *working) entries() ([]worksheet.Entry, error) {
 	sheet, _ := worksheet.Find(w.name)
 	var all []worksheet.Entry
 	for _, in := range sheet.Inputs() {
 		if texts := w.typed[in.Name].texts; len(texts) > 0 {
-			all = append(all, in.Typed(texts...))
+			e, err := w.entry(in, texts...)
+			if err != nil {
+				return nil, fmt.Errorf("--%s: %w", in.Flag(), err)
+			}
+			all = append(all, e)
 		}
 	}
-	return all
+	return all, nil
+}
+
+// entry returns what was typed for an input, with the journal's figure where one of
+// its is meant.
+func (w *working) entry(in worksheet.Input, texts ...string) (worksheet.Entry, error) {
+	e := in.Typed(texts...)
+	if w.journal == nil {
+		return e, nil
+	}
+	room := worked.Room{Journal: w.journal, Stock: func(m journal.ID) stock.Sheet {
+		sheet, _ := stock.Gather(w.journal).Of(m)
+		return sheet
+	}}
+	// A layer after a comma is no item of its own.
+	if b, err := w.journal.Settings.Borrow(in.Name, texts[0]); err == nil && b != nil && len(texts) == 1 {
+		e.Items = []worksheet.Item{{Text: texts[0]}}
+	}
+	for i, item := range e.Items {
+		b, err := w.journal.Settings.Borrow(in.Name, item.Text)
+		if err != nil {
+			return e, err
+		}
+		if b == nil {
+			continue
+		}
+		lent, err := room.Lend(b)
+		if err != nil {
+			return e, err
+		}
+		lent.Name = item.Name
+		e.Items[i] = lent
+	}
+	return e, nil
 }
 
 // work works the sheet out. At a terminal it asks for what is missing.
 func (w *working) work(ctx context.Context, say *voice, quiet bool) (*worksheet.Paper, error) {
-	given := w.entries()
+	given, err := w.entries()
+	if err != nil {
+		return nil, err
+	}
 	sheet, _ := worksheet.Find(w.name)
 	paper := worksheet.Work(sheet, given, w.f)
 	if quiet || len(paper.Missing()) == 0 || !isTyped(say.In) || !isTerminal(say.Out) {

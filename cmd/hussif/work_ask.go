@@ -40,7 +40,12 @@ func (w *working) ask(a *asker, given []worksheet.Entry, p *worksheet.Paper) (*w
 			left = append(left, in.Name)
 			continue
 		}
-		tried := append(slices.Clone(given), in.Typed(answer))
+		entry, err := w.entry(in, answer)
+		if err != nil {
+			a.sayf("  %v", err)
+			continue
+		}
+		tried := append(slices.Clone(given), entry)
 		sheet, _ = worksheet.Find(w.name)
 		next := worksheet.Work(sheet, tried, w.f)
 		if wrong := slices.IndexFunc(next.Faults, func(f worksheet.Fault) bool { return f.Input == in.Name }); wrong >= 0 {

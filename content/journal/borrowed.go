@@ -1,6 +1,8 @@
 package journal
 
 import (
+	"errors"
+	"fmt"
 	"regexp"
 	"strings"
 
@@ -51,6 +53,25 @@ var (
 	overLayers  = regexp.MustCompile(`^(.+?)\s+over\s+(.+)$`)
 	theWearer   = regexp.MustCompile(`^(?:the|this|its) wearer$`)
 )
+
+// Borrow reads a figure that was typed at a prompt as one of the record; nil where it
+// is none. input is the name of the input that it is for. The error says why one that
+// may be meant so cannot be read.
+func (s *Settings) Borrow(input, text string) (*Borrowed, error) {
+	file, found := source.Load("figure", []byte(text))
+	if len(found) > 0 {
+		return nil, nil
+	}
+	b := s.terms().borrowed(input, front.Node{Kind: front.Text, Text: text, Span: file.Whole()}, &found)
+	if len(found) > 0 {
+		f := found[0]
+		if advice := f.Advice(); advice != "" {
+			return nil, fmt.Errorf("%s; %s", f.Text, advice)
+		}
+		return nil, errors.New(f.Text)
+	}
+	return b, nil
+}
 
 // borrowed reads a value as one of the record; nil where it is none, or not one that
 // can be read, of which the findings tell.
