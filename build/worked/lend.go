@@ -167,7 +167,7 @@ func (r Room) told(record journal.Record, what, from string, l quantity.Length, 
 	if l <= 0 {
 		return measured{}, fmt.Errorf("%s is nothing", what)
 	}
-	return measured{lent{text: exactly(l), shown: worksheet.Trade(r.Journal.Settings.Format).Length(l), from: from, record: record}, what, l, day}, nil
+	return measured{lent{text: exactly(l), shown: worksheet.Shown(r.Journal.Settings.Format, l), from: from, record: record}, what, l, day}, nil
 }
 
 // material takes a figure of a material.
@@ -181,7 +181,7 @@ func (r Room) material(b *journal.Borrowed) (lent, error) {
 		if l <= 0 {
 			return lent{}, fmt.Errorf("%s does not say its %s; add `%s: ...` to its page", m.Title, name, name)
 		}
-		return lent{text: exactly(l), shown: worksheet.Trade(f).Length(l), from: name + " of " + m.Title, record: m}, nil
+		return lent{text: exactly(l), shown: worksheet.Shown(f, l), from: name + " of " + m.Title, record: m}, nil
 	}
 	switch b.What {
 	case journal.ClothWidth:

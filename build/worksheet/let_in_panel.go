@@ -68,7 +68,7 @@ func (l *LetInPanel) Solve(p *Paper) {
 	for _, r := range l.Widths.All {
 		widths = append(widths, p.exact(r.Width)+" at "+p.exact(r.At))
 	}
-	p.line("cutting line = outline + allowance all round", Trade(p.f).Size(shape.CutSize), "%s; + %s at the sides, %s at the top, %s at the foot",
+	p.line("cutting line = outline + allowance all round", tradeOf(p.f).Size(shape.CutSize), "%s; + %s at the sides, %s at the top, %s at the foot",
 		strings.Join(widths, ", "), p.exact(l.Sides.Is), p.exact(l.Top.Is), p.exact(l.Foot.Is))
 	p.say("cut width", shape.CutSize.Width)
 	p.say("cut length", shape.CutSize.Length)
@@ -161,11 +161,11 @@ func (l *LetInPanel) layOut(p *Paper, s panel.Shape) {
 		p.fault("piece", "%v", err)
 		return
 	case layout.Found:
-		p.cut("out of a piece of %s: they take %s", p.f.Size(l.Piece.Is), Trade(p.f).Size(layout.Used))
+		p.cut("out of a piece of %s: they take %s", p.f.Size(l.Piece.Is), tradeOf(p.f).Size(layout.Used))
 	case layout.GrainUnknown && len(layout.Placements) > 0:
 		p.caution("they come out of the piece if its length is on the straight grain, which is not said")
 	default:
-		p.caution("not found on the piece: %s", layout.Lacks.Words(Trade(p.f)))
+		p.caution("not found on the piece: %s", layout.Lacks.Words(tradeOf(p.f)))
 	}
 	if len(layout.Placements) == 0 {
 		return
@@ -185,7 +185,7 @@ func (l *LetInPanel) layOut(p *Paper, s panel.Shape) {
 	}
 	p.Drawings = append(p.Drawings, Drawing{
 		Title: "On the left-over piece",
-		Desc:  fmt.Sprintf("To scale: %s on a piece of %s, taking %s.", plural(len(layout.Placements), "panel"), p.f.Size(l.Piece.Is), Trade(p.f).Size(layout.Used)),
+		Desc:  fmt.Sprintf("To scale: %s on a piece of %s, taking %s.", plural(len(layout.Placements), "panel"), p.f.Size(l.Piece.Is), tradeOf(p.f).Size(layout.Used)),
 		Draw:  func(w draw.Words) template.HTML { view.Words = w; return draw.DrawLayout(view) },
 	})
 }

@@ -64,6 +64,7 @@ func (s *Piping) Solve(p *Paper) {
 		s.Round.set(rounded(math.Pi * float64(s.Diameter.Is)))
 		p.line("round = π × diameter", p.exact(s.Round.Is), "3.1416 × %s", p.exact(s.Diameter.Is))
 	}
+	sought := "strip"
 	switch {
 	case s.Round.Known && s.Allowance.Known && s.Strip.Known:
 		if !p.agree("strip", s.Strip.Is, 2*s.Allowance.Is+s.Round.Is+2*cloth, 2, "a cord %s round and two allowances of %s", p.exact(s.Round.Is), p.exact(s.Allowance.Is)) {
@@ -72,11 +73,13 @@ func (s *Piping) Solve(p *Paper) {
 	case s.Round.Known && s.Allowance.Known:
 		s.Strip.set(2*s.Allowance.Is + s.Round.Is + 2*cloth)
 	case s.Round.Known && s.Strip.Known:
+		sought = "allowance"
 		if s.Allowance.set((s.Strip.Is - s.Round.Is - 2*cloth) / 2); s.Allowance.Is <= 0 {
 			p.fault("strip", "the cord alone takes %s", p.exact(s.Round.Is+2*cloth))
 			return
 		}
 	case s.Strip.Known && s.Allowance.Known:
+		sought = "cord across"
 		if s.Round.set(s.Strip.Is - 2*s.Allowance.Is - 2*cloth); s.Round.Is <= 0 {
 			p.fault("allowance", "two allowances and the cloth leave nothing for a cord")
 			return
@@ -99,7 +102,7 @@ func (s *Piping) Solve(p *Paper) {
 	p.say("cord across", rounded(float64(s.Round.Is)/math.Pi))
 	p.say("cord round", s.Round.Is)
 	p.say("allowance", s.Allowance.Is)
-	p.main("strip")
+	p.main(sought)
 	if !known {
 		p.caution("the thickness of the cloth is not counted: wrap a scrap round the cord and measure before cutting all")
 	}
@@ -122,7 +125,7 @@ func (s *Piping) lengths(p *Paper) {
 	p.line("length = seams + 2 × ends for each", p.exact(need), "%s + %d × 2 × %s", p.exact(s.Seams.total()), n, p.exact(s.Ends.Is))
 	p.say("strip in all", need)
 	p.say("cord in all", need)
-	p.main("strip", "strip in all")
+	p.main("strip in all")
 	if !s.Piece.Known {
 		return
 	}
