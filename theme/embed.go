@@ -15,7 +15,7 @@ import (
 //
 //go:embed templates style fonts
 //go:embed cards.go contents.go dossier.go embed.go figures.go frame.go jobs.go menu.go note.go parts.go printer.go
-//go:embed prose.go proselink.go record.go render.go sheet.go verdicts.go view.go wardrobe.go
+//go:embed prose.go proselink.go record.go render.go sheet.go verdicts.go view.go wardrobe.go worksheet.go
 //go:embed draw/*.css draw/*.go
 var files embed.FS
 
@@ -24,7 +24,7 @@ var files embed.FS
 var sheets = [...]string{
 	"tokens", "base", "frame", "page",
 	"lists", "verdicts", "marks", "tables", "cards", "entries", "photos", "findings",
-	"sheets", "plans", "drawings", "wardrobe", "record", "prose", "print", "paper",
+	"sheets", "plans", "drawings", "wardrobe", "record", "prose", "worksheet", "print", "paper",
 }
 
 // An Asset is a file that every page of a site may ask for.

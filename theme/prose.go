@@ -110,6 +110,7 @@ func (prosePrinter) RegisterFuncs(r renderer.NodeRendererFuncRegisterer) {
 		prose.LinkKind:            printLink,
 		prose.PictureKind:         printPicture,
 		prose.RemarkKind:          printRemark,
+		prose.WorkKind:            printWork,
 	} {
 		r.Register(kind, func(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 			return print(w.(*proseWriter), src, n, entering), nil

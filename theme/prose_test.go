@@ -49,6 +49,24 @@ func (testLinker) Answer(anchor string) (words string, link Link) {
 	return "", Link{}
 }
 
+// Worksheet works nothing out, but knows two sheets.
+func (testLinker) Worksheet(w prose.Work) (Worksheet, bool) {
+	sheet := Worksheet{ID: w.Anchor, Name: w.Name, Typed: w.Lines.Text()}
+	switch w.Name {
+	case "sums & <b>":
+		sheet.Given = []WorkInput{{Name: "a", Value: "1/2 in", From: "unless said otherwise"}, {Name: "b", Value: "1 in", From: "waist", Source: Link{Href: "to/a", Text: "A <i>"}}}
+		sheet.Formula = []WorkLine{{"c = a + b", "1/2 in + 1 in", "1 1/2 in"}}
+		sheet.Main, sheet.Others = []Fact{{Name: "c", Value: "1 1/2 in"}}, []Fact{{Name: "d", Value: "<"}}
+		sheet.Cut, sheet.Cautions, sheet.Care = []string{"cut it"}, []string{"mind it"}, "Cut away from yourself."
+		sheet.Prints, sheet.PrintsOf = []Link{{Href: "a4.html", Text: "A4"}}, "the sum"
+		return sheet, true
+	case "faulty":
+		sheet.Faults = []WorkFault{{Line: 3, Words: "this is <nothing>", Advice: "did you mean 1/2 in?"}}
+		return sheet, true
+	}
+	return Worksheet{}, false
+}
+
 func (testLinker) Picture(p prose.Picture) (Photo, bool) {
 	if strings.HasPrefix(p.To, "no-") {
 		return Photo{}, false
@@ -73,6 +91,18 @@ func printed(t testing.TB, text string) string {
 
 func TestProse(t *testing.T) {
 	for _, c := range []struct{ name, body, want string }{
+		{"worksheet", "```work sums & <b>\na: 1/2 in\n```", `<section class="worksheet" aria-label="Worksheet: sums &amp; &lt;b&gt;" id="work-sums-b"> <p class="worksheet-name"><span class="label">Worksheet</span> sums &amp; &lt;b&gt;</p>` +
+			` <dl class="facts worked-main"> <div><dt>c</dt><dd>1 <span class="fraction">1/2</span> in</dd></div> </dl>` +
+			` <p class="lead-in">To cut and to mark</p> <ul class="missed"> <li>cut it</li> </ul>` +
+			` <div class="cautions" role="note" aria-label="Take care"> <p class="label">Take care</p> <ul class="worked-cautions"> <li>mind it</li> <li>Cut away from yourself.</li> </ul> </div>` +
+			` <p class="tags"><span class="label">In full size</span> the sum: <a href="a4.html">A4</a></p>` +
+			` <p class="lead-in">Worked with</p> <ul class="worked-with"> <li>a <b><span class="fraction">1/2</span> in</b> <small class="aside">unless said otherwise</small></li>` +
+			` <li>b <b>1 in</b> <small class="aside">waist</small> <small class="aside">see <a href="to/a">A &lt;i&gt;</a></small></li> </ul>` +
+			` <ol class="formula"> <li>c = a + b<br>= <span class="fraction">1/2</span> in + 1 in = <b>1 <span class="fraction">1/2</span> in</b></li> </ol>` +
+			` <dl class="facts worked-others"> <div><dt>d</dt><dd>&lt;</dd></div> </dl> </section>`},
+		{"worksheet with a fault", "```work faulty\na: <\n```", `<section class="worksheet" aria-label="Worksheet: faulty" id="work-faulty"> <p class="worksheet-name"><span class="label">Worksheet</span> faulty</p> <pre><code>a: &lt; </code></pre>` +
+			` <div class="cautions" role="note" aria-label="Not worked out"> <p class="label">Not worked out</p> <ul> <li>line 3: this is &lt;nothing&gt; <small class="aside">did you mean <span class="fraction">1/2</span> in?</small></li> </ul> </div> </section>`},
+		{"worksheet nobody knows", "```work else\na: <\n```", `<pre><code>a: &lt; </code></pre>`},
 		{"headings", "# A\n###### B", `<h2 id="a">A</h2> <h6 id="b">B</h6>`},
 		{"tie", "[[a]]", `<p><a href="to/a">Title of a</a></p>`},
 		{"tie with words", "[[a#b|c & d]]", `<p><a href="to/a#b">c &amp; d</a></p>`},
@@ -316,8 +346,8 @@ var allowed = map[string]string{
 	"a": "href title rel class role aria-label", "aside": "role class id", "blockquote": "", "br": "", "code": "class",
 	"del": "", "div": "class tabindex role aria-label", "em": "", "h2": "id", "h3": "id", "h4": "id", "h5": "id", "h6": "id",
 	"hr": "", "img": "src srcset sizes width height alt title loading decoding", "input": "type disabled checked aria-label",
-	"li": "class id", "ol": "start", "p": "class", "pre": "class", "section": "class role aria-label", "span": "class",
-	"small": "class", "strong": "class", "sup": "id", "table": "", "tbody": "", "td": "class", "th": "scope class", "thead": "", "tr": "", "ul": "",
+	"b": "", "dd": "", "dl": "class", "dt": "", "li": "class id", "ol": "start class", "p": "class", "pre": "class", "section": "class role aria-label id", "span": "class",
+	"small": "class", "strong": "class", "sup": "id", "table": "", "tbody": "", "td": "class", "th": "scope class", "thead": "", "tr": "", "ul": "class",
 }
 
 var hasScheme = regexp.MustCompile(`^[a-z][a-z0-9+.-]*:`)

@@ -21,6 +21,9 @@ type Linker interface {
 	// Picture returns the picture of the site made from one of the journal.
 	Picture(prose.Picture) (Photo, bool)
 
+	// Worksheet returns a worksheet of this page, worked out.
+	Worksheet(prose.Work) (Worksheet, bool)
+
 	// Answer says what became of the remark of this page that has an anchor, and
 	// where: "carried into". Words are empty where nothing has.
 	Answer(anchor string) (words string, link Link)

@@ -68,6 +68,7 @@ func Rules() []Rule {
 		keepsTooMuch, belowNothing, neverMeasuredOver, caughtInACircle, unjoinedPiece, seamOfNoPiece,
 		remakesItself, uncorrectedPattern, noWearer,
 		unanswered, answersNothing, movingAnchor, carriedAndSetAside,
+		worksheetFault,
 	}...)
 }
 

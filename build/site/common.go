@@ -227,6 +227,7 @@ var how = map[string]string{
 	"turned out": "Judged in",
 	"decided":    "Decided in",
 	"body":       "Measured in",
+	"work":       "Worked with in",
 }
 
 // backlinks shows what links to a record, by how it does.

@@ -78,6 +78,7 @@ func (b *book) pages() []page {
 func (b *book) addPagesOf(r journal.Record, add func(path string, view func(*book) any)) {
 	id := r.Head().ID
 	add(b.facts.paths[id], func(b *book) any { return b.record(r) })
+	b.addWorkPages(r, add)
 	switch r := r.(type) {
 	case *journal.Build:
 		add(address.Under(id, address.Remake), func(b *book) any { return b.buildSheet(r) })

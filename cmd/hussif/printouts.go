@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"hussif/build/table"
+	"hussif/build/worksheet"
 	"hussif/content/schema"
 	"hussif/content/source"
 )
@@ -19,6 +20,7 @@ func printouts() []printout {
 		{"fit", reflect.TypeFor[[]fitJSON]()},
 		{"takedown", reflect.TypeFor[takeDownJSON]()},
 		{"next", reflect.TypeFor[[]lessonJSON]()},
+		{"work", reflect.TypeFor[worksheet.Record]()},
 		{"schema", reflect.TypeFor[[]kindSchema]()},
 	}
 }

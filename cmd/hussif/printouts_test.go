@@ -67,6 +67,7 @@ func TestAnswersAreAsExplained(t *testing.T) {
 		{"takedown", "grey-wool-jacket", "-j", dir, "--json", "--on", "2026-11-25"},
 		{"takedown", "grey-wool-jacket", "armhole", "-j", dir, "--json"},
 		{"next", "-j", dir, "--json"},
+		{"work", "let-out", "--seams", "2", "--was", "5/8 in", "--now", "1/4 in", "--json"},
 		{"schema", "--json"},
 	} {
 		var out, errs bytes.Buffer

@@ -30,6 +30,11 @@ func Anchors(r Record) []string {
 	for _, h := range r.Head().Text.Headings {
 		anchors = append(anchors, h.Anchor)
 	}
+	for _, w := range r.Head().Text.Works {
+		if w.Anchor != "" {
+			anchors = append(anchors, w.Anchor)
+		}
+	}
 	return anchors
 }
 

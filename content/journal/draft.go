@@ -89,6 +89,9 @@ func (p *Parser) Parse(f *source.File, loading []source.Finding) Draft {
 			p.see(draft.Record, tree)
 		}
 		draft.Findings = append(draft.Findings, page.Text.Findings...)
+		for _, w := range page.Text.Works {
+			page.Works = append(page.Works, p.settings.terms().readWork(w))
+		}
 	}
 	if page.Title == "" {
 		page.Title = titleFromName(id.Name())

@@ -123,6 +123,7 @@ func (l *linker) follow(r Record) followed {
 		l.field(r, field, kinds, ref)
 	})
 	l.text(r)
+	l.works(r)
 	return l.followed
 }
 
@@ -171,6 +172,19 @@ func (l *linker) text(from Record) {
 		for _, about := range remark.About {
 			if about.Key != "garment" {
 				l.field(from, "next time", aboutKinds[about.Key], Ref{To: about.Value, Span: about.Span})
+			}
+		}
+	}
+}
+
+// works follows what the worksheets in a record's text take from others.
+func (l *linker) works(from Record) {
+	for _, w := range from.Head().Works {
+		for _, f := range w.Figures {
+			for _, item := range f.Items {
+				if b := item.Borrowed; b != nil && !b.From.IsZero() {
+					l.field(from, "work", b.Kinds(), b.From)
+				}
 			}
 		}
 	}

@@ -100,6 +100,8 @@ type Page struct {
 	File *source.File // computed
 	Text prose.Doc    // computed: what the text below the front matter holds
 
+	Works []Work // computed: the worksheets in the text
+
 	sum   source.Sum // computed: of the file
 	stamp source.Sum // computed: of the file as it was when what it says last changed
 }

@@ -4,12 +4,14 @@
 // remember.
 //
 // The language is CommonMark 0.31.2 with the tables, struck text, task lists and
-// bare addresses of GitHub Flavored Markdown 0.29, footnotes, and two
+// bare addresses of GitHub Flavored Markdown 0.29, footnotes, and three
 // constructs of our own, each a goldmark extension in a file of its own:
 //
 //   - a tie, [[id]] or [[id#place|words]], points at another record (tie.go);
 //   - a line that begins "Next time:", "Decided:" or "Private:" makes a remark
-//     of its paragraph or list item (remark.go).
+//     of its paragraph or list item (remark.go);
+//   - a block of code whose first line says "work" and a name is a worksheet
+//     (work.go).
 //
 // [Read] returns facts and drops the tree, since the trees of a large journal
 // would fill the memory; [Tree] makes it again for one page that is printed, and

@@ -44,6 +44,8 @@ func (g *gatherer) walk(n ast.Node, depth int, private bool) ast.Node {
 		case *RemarkNode:
 			within = private || c.Remark.Kind == Private
 			g.remark(c, within)
+		case *WorkNode:
+			g.work(c, private)
 		case *east.Footnote:
 			within = !g.open[c.Index]
 		case *east.TableCell:

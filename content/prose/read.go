@@ -22,6 +22,7 @@ type Doc struct {
 	Links    []Link
 	Pictures []Picture
 	Remarks  []Remark
+	Works    []Work
 
 	// Opening is the plain text of the first ordinary paragraph, for summaries:
 	// whole words, about 200 characters at the most. It is never private.
@@ -61,8 +62,8 @@ func Read(f *source.File, body source.Span, from Start) Doc {
 }
 
 // Tree returns a body's syntax tree. Headings carry their anchor as the attribute
-// "id"; links, pictures and remarks are a [LinkNode], [PictureNode] and
-// [RemarkNode]. Offsets in goldmark's own nodes count from the start of the body.
+// "id"; links, pictures, remarks and worksheets are a [LinkNode], [PictureNode],
+// [RemarkNode] and [WorkNode]. Offsets in goldmark's own nodes count from the start of the body.
 func Tree(f *source.File, body source.Span, from Start) ast.Node {
 	tree, _ := ReadTree(f, body, from)
 	return tree
@@ -88,6 +89,7 @@ func ReadTree(f *source.File, body source.Span, from Start) (ast.Node, Doc) {
 	}
 	// Footnotes are gathered where they are printed, at the end.
 	slices.SortStableFunc(g.doc.Links, func(a, b Link) int { return cmp.Compare(a.Span.Start, b.Span.Start) })
+	slices.SortStableFunc(g.doc.Works, func(a, b Work) int { return cmp.Compare(a.Span.Start, b.Span.Start) })
 	slices.SortStableFunc(g.doc.Pictures, func(a, b Picture) int { return cmp.Compare(a.Span.Start, b.Span.Start) })
 	return tree, g.doc
 }
@@ -95,7 +97,7 @@ func ReadTree(f *source.File, body source.Span, from Start) (ast.Node, Doc) {
 // markdown holds no state of a single parse and is shared by all workers.
 var markdown = goldmark.New(goldmark.WithExtensions(
 	extension.Table, extension.Strikethrough, extension.TaskList, extension.Linkify, extension.Footnote,
-	ties{}, remarks{}, links{},
+	ties{}, remarks{}, links{}, works{},
 )).Parser()
 
 // bodyKey is where a parse keeps the span of the body, for places in the file.

@@ -136,6 +136,8 @@ func TestDrawingsOfNonsense(t *testing.T) {
 		"layout":       draw.DrawLayout(draw.Layout{Words: w, Width: nan, Length: inf, Panels: []draw.Placed{{Cut: bad, Label: "&"}}, Warp: nan, WarpKnown: true}),
 		"empty tape":   draw.DrawTape(draw.Tape{Words: w}),
 		"tape":         draw.DrawTape(draw.Tape{Words: w, Body: draw.Mark{Least: nan, Most: inf, Error: nan, Label: "body"}, Wanted: draw.Mark{Least: -inf, Label: "wanted"}}),
+		"empty figure": draw.DrawFigure(draw.Figure{Words: w}),
+		"figure":       draw.DrawFigure(draw.Figure{Words: w, Shapes: []draw.Shape{{Kind: "cut-line", Points: bad, Closed: true}}, Spans: []draw.Span{{From: nan, To: inf, Words: "<"}, {From: inf, Upright: true}}, Labels: []draw.Label{{At: bad[0], Words: "&"}}, Key: []string{"<"}}),
 		"empty series": draw.DrawSeries(draw.Series{Words: w}),
 		"series":       draw.DrawSeries(draw.Series{Words: w, Runs: []draw.Run{{Label: "<&>", Values: []draw.Value{{Size: inf, Known: true}, {Size: nan, Known: true}}}}}),
 	} {

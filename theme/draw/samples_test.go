@@ -163,5 +163,6 @@ func samples(t testing.TB) map[string]template.HTML {
 		"series-empty": draw.DrawSeries(draw.Series{Words: words("s4", "Wrist", "Nothing is known."), Runs: []draw.Run{{Label: "body", Values: sizes(days, nan)}}}),
 	}
 	maps.Copy(all, scaleSamples())
+	maps.Copy(all, figureSamples(t))
 	return all
 }
