@@ -137,6 +137,11 @@ func (b *book) planKey() string {
 			fmt.Fprint(&key, c.number, c.Seam, c.fault == nil)
 		}
 	}
+	for _, r := range b.Journal.Records() {
+		if len(r.Head().Works) > 0 {
+			b.addWorkPages(r, func(path string, _ func(*book) any) { fmt.Fprintln(&key, path) })
+		}
+	}
 	return key.String()
 }
 
