@@ -18,7 +18,7 @@ var update = flag.Bool("update", false, "write the guide anew")
 
 // The guide in the repository is what the worksheets say about themselves.
 func TestGuide(t *testing.T) {
-	const name = "../../WORKSHEETS.md"
+	const name = "WORKSHEETS.md"
 	if *update {
 		if err := os.WriteFile(name, []byte(worksheet.Guide()), 0o644); err != nil {
 			t.Fatal(err)
