@@ -8,39 +8,39 @@ import (
 )
 
 type photosReport struct {
-	Written bool            `json:"written"` // false for a plan
-	Notes   []photosNote    `json:"notes"`
-	Already []photosAlready `json:"already"`
-	LeftOut []photosLeft    `json:"left_out"`
+	Written bool            `json:"written" doc:"whether it was done; false for a plan"`
+	Notes   []photosNote    `json:"notes" doc:"the notes that take pictures, by day"`
+	Already []photosAlready `json:"already" doc:"pictures that were there already"`
+	LeftOut []photosLeft    `json:"left_out" doc:"files that were left out"`
 }
 
 type photosNote struct {
-	Day      string          `json:"day"`
-	Build    journal.ID      `json:"build"`
-	Why      string          `json:"why,omitempty"`
-	Note     string          `json:"note"`
-	New      bool            `json:"new"`
-	Pictures []photosPicture `json:"pictures"`
+	Day      string          `json:"day" doc:"the day of the pictures and of the note"`
+	Build    journal.ID      `json:"build" doc:"the ID of the build"`
+	Why      string          `json:"why,omitempty" doc:"why this build"`
+	Note     string          `json:"note" doc:"the note, from the journal's folder"`
+	New      bool            `json:"new" doc:"whether the note is a new one"`
+	Pictures []photosPicture `json:"pictures" doc:"the pictures, in the order taken"`
 }
 
 type photosPicture struct {
-	From      string `json:"from"`
-	To        string `json:"to"`
-	Taken     string `json:"taken,omitempty"` // with the zone where the camera says it
-	ByFile    bool   `json:"by_file_time,omitempty"`
-	Developed bool   `json:"developed,omitempty"`
+	From      string `json:"from" doc:"the file, from the camera's folder"`
+	To        string `json:"to" doc:"its copy, from the journal's folder"`
+	Taken     string `json:"taken,omitempty" doc:"when it was taken, with the zone where the camera says it"`
+	ByFile    bool   `json:"by_file_time,omitempty" doc:"whether that is only the time of the file"`
+	Developed bool   `json:"developed,omitempty" doc:"whether it was HEIC and became JPEG"`
 }
 
 type photosAlready struct {
-	File      string `json:"file"`
-	Same      string `json:"same_as"`
-	InJournal bool   `json:"in_journal"`
+	File      string `json:"file" doc:"the file, from the camera's folder"`
+	Same      string `json:"same_as" doc:"the file that holds the same picture"`
+	InJournal bool   `json:"in_journal" doc:"whether that is one of the journal's"`
 }
 
 type photosLeft struct {
-	File    string `json:"file"`
-	Reason  string `json:"reason"`
-	Trouble bool   `json:"trouble"` // a picture that should have gone in
+	File    string `json:"file" doc:"the file, from the camera's folder"`
+	Reason  string `json:"reason" doc:"why it was left out"`
+	Trouble bool   `json:"trouble" doc:"whether it is a picture that should have gone in"`
 }
 
 // photosJSON is a plan, or what was done of it, for another program.

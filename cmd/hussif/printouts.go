@@ -20,6 +20,7 @@ func printouts() []printout {
 		{"fit", reflect.TypeFor[[]fitJSON]()},
 		{"takedown", reflect.TypeFor[takeDownJSON]()},
 		{"next", reflect.TypeFor[[]lessonJSON]()},
+		{"photos", reflect.TypeFor[photosReport]()},
 		{"work", reflect.TypeFor[worksheet.Record]()},
 		{"schema", reflect.TypeFor[[]kindSchema]()},
 	}

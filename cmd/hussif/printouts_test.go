@@ -11,6 +11,8 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+
+	"hussif/build/photo/phototest"
 )
 
 var update = flag.Bool("update", false, "write the shapes of answers into testdata/answers.txt")
@@ -67,6 +69,8 @@ func TestAnswersAreAsExplained(t *testing.T) {
 		{"takedown", "grey-wool-jacket", "-j", dir, "--json", "--on", "2026-11-25"},
 		{"takedown", "grey-wool-jacket", "armhole", "-j", dir, "--json"},
 		{"next", "-j", dir, "--json"},
+		{"photos", filepath.Join(dir, "builds"), "-j", dir, "--dry-run", "--json"},
+		{"photos", cardFolder(t), "-j", dir, "--dry-run", "--json"},
 		{"work", "let-out", "--seams", "2", "--was", "5/8 in", "--now", "1/4 in", "--json"},
 		{"schema", "--json"},
 	} {
@@ -148,4 +152,17 @@ func ofKind(v any, kind string) bool {
 		return kind == "number"
 	}
 	return kind == "group" || kind == "JSON Schema"
+}
+
+// cardFolder returns a folder with a picture and a film.
+func cardFolder(t *testing.T) string {
+	dir := t.TempDir()
+	for name, data := range map[string][]byte{
+		"a.jpg": phototest.JPEG(1, "2026:11:21 18:22:03", "+01:00"), "b.jpg": phototest.JPEG(1, "2026:11:21 18:22:03", "+01:00"), "c.mov": nil,
+	} {
+		if err := os.WriteFile(filepath.Join(dir, name), data, 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return dir
 }
