@@ -108,8 +108,8 @@ func (p *printer) template(name string, shown any) {
 }
 
 // address returns an address as it may stand in a page: one of another scheme than
-// the web's leads nowhere, and what an address cannot hold is put in its place by
-// percent signs.
+// the web's leads nowhere, nor does one of another host without a scheme, and what an
+// address cannot hold is put in its place by percent signs.
 func address(href string) string {
 	if plain(href) {
 		return href
@@ -119,7 +119,12 @@ func address(href string) string {
 		return "#"
 	}
 	switch u.Scheme {
-	case "", "http", "https", "mailto":
+	case "":
+		if u.Host != "" || strings.HasPrefix(href, "//") {
+			return "#"
+		}
+		return u.String()
+	case "http", "https", "mailto":
 		return u.String()
 	}
 	return "#"
@@ -128,6 +133,9 @@ func address(href string) string {
 // plain reports whether an address is a path and an anchor of nothing but letters
 // of English, digits and the marks that need no thought; most are.
 func plain(href string) bool {
+	if strings.HasPrefix(href, "//") {
+		return false
+	}
 	for i := range len(href) {
 		c := href[i]
 		if !isDigit(c) && !('a' <= c && c <= 'z') && !('A' <= c && c <= 'Z') && strings.IndexByte("-_./#", c) < 0 {

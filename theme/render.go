@@ -66,6 +66,7 @@ func (p *printer) functions() template.FuncMap {
 		"ledger":       printing(p, p.ledger),
 		"ledgerChecks": printing(p, p.ledgerChecks),
 		"places":       menuGroups,
+		"address":      address,
 	}
 }
 

@@ -3,8 +3,13 @@
 package address
 
 import (
+	"crypto/sha256"
+	"fmt"
 	"strings"
 	"unicode"
+	"unicode/utf8"
+
+	"golang.org/x/text/unicode/norm"
 
 	"hussif/content/journal"
 )
@@ -96,17 +101,39 @@ func Under(id journal.ID, name string) string {
 }
 
 // Slug makes a name that is the same on every file system and in every address:
-// letters and digits in lower case, and hyphens for most of the rest. Names that
-// belong to a device on Windows get a hyphen more.
+// letters and digits in lower case, composed as Unicode's form C has it, and hyphens
+// for most of the rest. Names that belong to a device on Windows get a hyphen more,
+// which also stands for the dots at an end, since Windows drops them. Of a very long
+// name the end gives way to a sum of the whole.
 func Slug(name string) string {
-	parts := strings.Split(strings.Map(plain, name), "/")
+	parts := strings.Split(norm.NFC.String(strings.Map(plain, name)), "/")
 	for i, part := range parts {
 		stem, _, _ := strings.Cut(part, ".")
 		if devices[stem] {
-			parts[i] = "-" + part
+			part = "-" + part
 		}
+		bare := strings.TrimRight(part, ".")
+		parts[i] = shorten(bare + strings.Repeat("-", len(part)-len(bare)))
 	}
 	return strings.Join(parts, "/")
+}
+
+// longest is how many bytes of a name there are at most. Disks take 255 (Linux's
+// NAME_MAX; 255 UTF-16 units on NTFS and APFS), and of these some are for endings
+// such as ".before-a-remake.html".
+const longest = 200
+
+func shorten(part string) string {
+	if len(part) <= longest {
+		return part
+	}
+	sum := sha256.Sum256([]byte(part))
+	end := fmt.Sprintf("-%x", sum[:6])
+	cut := longest - len(end)
+	for !utf8.RuneStart(part[cut]) {
+		cut--
+	}
+	return strings.TrimRight(part[:cut], ".") + end
 }
 
 func plain(r rune) rune {

@@ -26,9 +26,7 @@ func TestMain(m *testing.M) {
 	case "":
 		os.Exit(m.Run())
 	case "serve":
-		out := os.Stdout
-		os.Stdout = os.Stderr
-		if err := Serve(os.Stdin, out); err != nil {
+		if err := Serve(os.Stdin, os.Stdout); err != nil {
 			fmt.Fprintln(os.Stderr, err)
 			os.Exit(1)
 		}

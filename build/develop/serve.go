@@ -2,13 +2,12 @@ package develop
 
 import (
 	"bytes"
+	"context"
 	"encoding/gob"
 	"errors"
 	"fmt"
 	"image/jpeg"
 	"io"
-
-	"github.com/gen2brain/heic"
 )
 
 // A job is what a lab sends to its process, a print what comes back.
@@ -20,7 +19,7 @@ type print struct {
 }
 
 // Serve develops pictures that a [Lab] sends, until there are no more. Nothing else
-// may write to out: the decoder may print to standard output.
+// may write to out.
 func Serve(in io.Reader, out io.Writer) error {
 	jobs, prints := gob.NewDecoder(in), gob.NewEncoder(out)
 	for {
@@ -53,9 +52,7 @@ func develop(file []byte) (out []byte, err error) {
 			out, err = nil, damaged(fmt.Sprint(p))
 		}
 	}()
-	// The library's DecodeConfig is of no use: it looks at the first 32 kB alone,
-	// and large pictures are refused for being cut off there.
-	m, err := heic.Decode(bytes.NewReader(file))
+	m, err := decodeHEIC(context.Background(), file)
 	if err != nil {
 		return nil, damaged(err.Error())
 	}

@@ -19,9 +19,7 @@ func developCommand() *cobra.Command {
 		Hidden: true,
 		Args:   cobra.NoArgs,
 		RunE: func(*cobra.Command, []string) error {
-			out := os.Stdout
-			os.Stdout = os.Stderr // where the decoder may print what it likes
-			return develop.Serve(os.Stdin, out)
+			return develop.Serve(os.Stdin, os.Stdout)
 		},
 	}
 }
