@@ -69,7 +69,6 @@ func TestAnswersAreAsExplained(t *testing.T) {
 		{"takedown", "grey-wool-jacket", "-j", dir, "--json", "--on", "2026-11-25"},
 		{"takedown", "grey-wool-jacket", "armhole", "-j", dir, "--json"},
 		{"next", "-j", dir, "--json"},
-		{"photos", filepath.Join(dir, "builds"), "-j", dir, "--dry-run", "--json"},
 		{"photos", cardFolder(t), "-j", dir, "--dry-run", "--json"},
 		{"work", "let-out", "--seams", "2", "--was", "5/8 in", "--now", "1/4 in", "--json"},
 		{"schema", "--json"},
