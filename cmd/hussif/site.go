@@ -175,8 +175,10 @@ func buildSite(ctx context.Context, say *voice, dir, out string, day edtf.Day) (
 		return report, err
 	}
 	pages, given := pagesOf(absolute), pagesGiven(folder, day)
-	if ledger, ok := store.Last(pages); ok {
-		_ = workshop.Load(ledger, given) // what is of other things or no ledger is of no use
+	if _, err := os.Stat(filepath.Join(out, source.SiteMark)); err == nil { // else all is to be made
+		if ledger, ok := store.Last(pages); ok {
+			_ = workshop.Load(ledger, given) // what is of other things or no ledger is of no use
+		}
 	}
 	made, found, err := site.Make(ctx, site.Order{
 		Journal: w.journal, Files: w.files, Findings: w.findings, Bodies: &bodies, Today: day, Out: out, Recipe: recipe,
