@@ -3,8 +3,9 @@
 //
 // A view says everything in words that are ready to print; the templates add
 // nothing but order, headings and marks. Pages work from a disk as from a host:
-// links within the site are relative, there are no scripts, and each page's content
-// security policy lets it load nothing but the site's own style, fonts and pictures.
+// links within the site are relative, and each page's content security policy lets it
+// load nothing but the site's own style, fonts and pictures. The search page alone has
+// scripts, and without them is an index from A to Z.
 //
 // Identifiers that begin "section-" belong to the templates; those of headings
 // and notes come with the views and must not begin so.
@@ -12,5 +13,7 @@
 // The fonts are Vollkorn and Encode Sans, variable, Latin only, from the npm
 // packages @fontsource-variable/vollkorn and @fontsource-variable/encode-sans,
 // both 5.3.0, under the SIL Open Font License 1.1. Letters of other scripts fall
-// back to the reader's own fonts.
+// back to the reader's own fonts. Pages are searched by MiniSearch 7.2.0 of the npm
+// package minisearch, unchanged but for the line that names its source map, under the
+// MIT licence.
 package theme

@@ -13,9 +13,9 @@ import (
 // files holds the look, and the sources of this package and of theme/draw because
 // what they say and draw is part of every page.
 //
-//go:embed templates style fonts
+//go:embed templates style fonts scripts
 //go:embed cards.go contents.go dossier.go embed.go figures.go frame.go jobs.go menu.go note.go parts.go printer.go
-//go:embed prose.go proselink.go record.go render.go sheet.go verdicts.go view.go wardrobe.go worksheet.go
+//go:embed prose.go proselink.go record.go render.go search.go sheet.go verdicts.go view.go wardrobe.go worksheet.go
 //go:embed draw/*.css draw/*.go
 var files embed.FS
 
@@ -24,7 +24,7 @@ var files embed.FS
 var sheets = [...]string{
 	"tokens", "base", "frame", "page",
 	"lists", "verdicts", "marks", "tables", "cards", "entries", "photos", "findings",
-	"sheets", "plans", "drawings", "wardrobe", "record", "prose", "worksheet", "print", "paper",
+	"sheets", "plans", "drawings", "wardrobe", "record", "search", "prose", "worksheet", "print", "paper",
 }
 
 // An Asset is a file that every page of a site may ask for.
@@ -33,8 +33,9 @@ type Asset struct {
 	Data []byte // not to be changed
 }
 
-// Assets returns the style sheet, the fonts and the fonts' licences, in the order
-// of their paths. All lie in the folder theme.
+// Assets returns the style sheet, the fonts, the scripts of the search page and the
+// licences of what is not ours, in the order of their paths. All lie in the folder
+// theme.
 func Assets() []Asset {
 	var style []byte
 	for _, sheet := range sheets {
@@ -42,13 +43,15 @@ func Assets() []Asset {
 	}
 	style = append(style, mustRead("draw/draw.css")...)
 	assets := []Asset{{"theme/style.css", style}}
-	fonts, err := files.ReadDir("fonts")
-	if err != nil {
-		panic(err)
-	}
-	for _, font := range fonts {
-		name := "fonts/" + font.Name()
-		assets = append(assets, Asset{"theme/" + name, mustRead(name)})
+	for _, dir := range []string{"fonts", "scripts"} {
+		entries, err := files.ReadDir(dir)
+		if err != nil {
+			panic(err)
+		}
+		for _, entry := range entries {
+			name := dir + "/" + entry.Name()
+			assets = append(assets, Asset{"theme/" + name, mustRead(name)})
+		}
 	}
 	slices.SortFunc(assets, func(a, b Asset) int { return strings.Compare(a.Path, b.Path) })
 	return assets

@@ -32,6 +32,10 @@ func TestAssets(t *testing.T) {
 			t.Errorf("%s does not go with the fonts", licence)
 		}
 	}
+	const theirs, copyright = "theme/scripts/minisearch-LICENSE.txt", "Copyright 2022 Luca Ongaro"
+	if assets["theme/scripts/minisearch.js"] == nil || !bytes.Contains(assets[theirs], []byte(copyright)) {
+		t.Errorf("the library that searches does not go with its licence")
+	}
 	const most = 200_000
 	if fonts > most {
 		t.Errorf("the fonts are %d bytes, want at most %d", fonts, most)

@@ -46,7 +46,7 @@ func fill(v reflect.Value, path string, say func(path string) string) {
 // unshown matches the fields that a page does not show while all others are
 // filled, with the reason why not.
 var unshown = regexp.MustCompile(`-Frame-Section$` + // compared only
-	`|^(List|NextTime|Decisions|ToDo)-Empty$` + // said where there is nothing
+	`|^(List|NextTime|Decisions|ToDo|Search)-Empty$` + // said where there is nothing
 	`|-(Facts|Faults|Needs|Closures|Hours|Hands|Short)-\d-Value$` + // links are shown in its place
 	`|-(Bodies|Sessions)-\d-Table-Title$` + // a session has a title of its own
 	`|-Effects-\d-Links-` + // an effect is a figure

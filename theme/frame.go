@@ -4,16 +4,25 @@ package theme
 type menuPlace struct{ root, section string }
 
 // Policy is the element by which every page refuses all that does not come from
-// its own site, and every script.
-const Policy = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src 'self' data:; style-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'">`
+// its own site, and every script. [SearchPolicy] stands in its place on the search
+// page, which alone has scripts: those of the site.
+const (
+	Policy       = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; ` + ownOnly + `">`
+	SearchPolicy = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; ` + ownOnly + `">`
+
+	ownOnly = `img-src 'self' data:; style-src 'self'; font-src 'self'; base-uri 'none'; form-action 'self'`
+)
 
 // top prints a page down to its title.
-func (p *printer) top(f Frame) {
+func (p *printer) top(f Frame) { p.topWith(f, Policy, nil) }
+
+// topWith prints the top of a page that has a policy and scripts of its own.
+func (p *printer) topWith(f Frame, policy string, scripts []string) {
 	p.WriteString(`<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-` + Policy + `
+` + policy + `
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <meta name="referrer" content="no-referrer">
@@ -34,6 +43,11 @@ func (p *printer) top(f Frame) {
 		p.WriteString(`: notes" href="`)
 		p.text(address(f.Root + FeedPath))
 		p.WriteString("\">\n")
+	}
+	for _, script := range scripts {
+		p.WriteString(`<script defer src="`)
+		p.text(address(f.Root + script))
+		p.WriteString("\"></script>\n")
 	}
 	p.WriteString(`</head>
 <body>

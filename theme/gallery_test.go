@@ -68,6 +68,8 @@ func gallery() map[string]any {
 		"materials/stash.html":                         stashPage(),
 		"materials/index.html":                         materialList(),
 		"to-do.html":                                   toDoPage(),
+		"search.html":                                  searchPage(),
+		"bare/search.html":                             &Search{Frame: frame("bare/search.html", "Search", "search"), Empty: "Nothing is written yet."},
 	}
 	maps.Copy(pages, bareRecord())
 	maps.Copy(pages, longRecord())
@@ -102,6 +104,7 @@ func hang(t testing.TB) (dir string) {
 	for _, asset := range Assets() {
 		hangFile(t, dir, asset.Path, asset.Data)
 	}
+	hangFile(t, dir, "search/words.js", []byte(`hussifSearch.take('{"pages":[],"lengths":[],"words":[]}')`))
 	for i := range pictures {
 		hangFile(t, dir, picturePath(i), picture(t, i))
 	}

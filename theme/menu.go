@@ -17,6 +17,10 @@ const FoundPath = "found.html"
 // head of each page names it when there is one.
 const FeedPath = "notes.atom"
 
+// SearchPath is where the search page lies, from the site's top folder. The menu of
+// each page leads there.
+const SearchPath = "search.html"
+
 // menuGroups are the entries of the menu: the work, what it is made from and after,
 // and what was learned by it. A narrow window shows a group to the line.
 func menuGroups() [][]Place {
@@ -39,6 +43,7 @@ func menuGroups() [][]Place {
 			{"decisions", "decisions.html", "Decisions"},
 			{"evidence", "evidence/index.html", "Evidence"},
 			{"tags", "tags.html", "Tags"},
+			{"search", SearchPath, "A to Z"},
 		},
 	}
 }

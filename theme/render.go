@@ -25,7 +25,7 @@ func New() (*Theme, error) {
 	}
 	// Escaping is worked out when a template first runs: run each now, so that a
 	// fault shows here and not on the first page.
-	for _, view := range []any{Start{}, List{}, Build{}, Note{}, Person{}, Thing{}, NextTime{}, Tags{}, Found{}, Sheet{}, TakeDown{}, Wardrobe{}, Tiles{}, Decisions{}, Evidence{}, FeaturePage{}, Documentation{}, Stash{}, ToDo{}} {
+	for _, view := range []any{Start{}, List{}, Build{}, Note{}, Person{}, Thing{}, NextTime{}, Tags{}, Found{}, Sheet{}, TakeDown{}, Wardrobe{}, Tiles{}, Decisions{}, Evidence{}, FeaturePage{}, Documentation{}, Stash{}, ToDo{}, Search{}} {
 		if err := t.Render(io.Discard, view); err != nil {
 			return nil, err
 		}
@@ -45,6 +45,7 @@ func (p *printer) functions() template.FuncMap {
 	return template.FuncMap{
 		"figures":      printing(p, p.figures),
 		"top":          printing(p, p.top),
+		"searchTop":    printing(p, p.searchTop),
 		"bottom":       printing(p, p.bottom),
 		"link":         printing(p, p.link),
 		"links":        printing(p, p.links),
@@ -99,7 +100,7 @@ func (t *Theme) giveBack(p *printer) {
 // Render writes the page of a view: a [Start], [List], [Build], [Note],
 // [Person], [Thing], [NextTime], [Tags], [Found], [Sheet], [TakeDown],
 // [Wardrobe], [Tiles], [Decisions], [Evidence], [FeaturePage], [Documentation],
-// [Stash] or [ToDo], or a pointer to one. The error is about w, or about a view of
+// [Stash], [ToDo] or [Search], or a pointer to one. The error is about w, or about a view of
 // another type; nothing has been written then but what w took.
 func (t *Theme) Render(w io.Writer, view any) error {
 	p, err := t.take()
@@ -170,6 +171,8 @@ func templateOf(view any) (string, error) {
 		return "stash.html", nil
 	case ToDo, *ToDo:
 		return "to_do.html", nil
+	case Search, *Search:
+		return "search.html", nil
 	}
 	return "", fmt.Errorf("no page is made from a %T", view)
 }

@@ -33,6 +33,7 @@ const (
 	Decisions = "decisions.html"
 	Evidence  = "evidence/index.html"
 	Stash     = "materials/on.hand.html"
+	Search    = "search.html"
 	Calendar  = "calendar.ics"
 )
 
@@ -46,7 +47,7 @@ const (
 
 // Own returns the pages that are not about one record, and the lists of records.
 func Own() []string {
-	own := []string{Start, NextTime, Tags, Found, ToDo, Decisions, Evidence, Stash}
+	own := []string{Start, NextTime, Tags, Found, ToDo, Decisions, Evidence, Stash, Search}
 	for _, section := range sections {
 		own = append(own, List(section))
 	}
@@ -78,6 +79,10 @@ func List(section string) string { return section + "/index.html" }
 
 // Year returns the path of the page of one year's notes in a large journal.
 func Year(year string) string { return "notes/of." + year + ".html" }
+
+// SearchPart returns the path of one of so many parts of the index of words; number
+// 0 is of what is no record.
+func SearchPart(number, of int) string { return fmt.Sprintf("search/words.%d-of-%d.js", number, of) }
 
 // Sheets returns the names of the pages that belong to a record of a kind, as
 // [Under] takes them.

@@ -11,7 +11,7 @@ import (
 // policy is the Content Security Policy of what is served: that of the pages
 // themselves, with the preview's script and its stream of events.
 const policy = "default-src 'none'; img-src 'self' data:; style-src 'self'; font-src 'self'; " +
-	"script-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+	"script-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'"
 
 // protect sets what every answer has, so that no page of another site can show,
 // read or embed anything of the journal.

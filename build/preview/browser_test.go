@@ -307,3 +307,19 @@ func TestWithoutScripts(t *testing.T) {
 		}
 	}
 }
+
+// The search page has scripts of its own, which stand beside the preview's, and what
+// they look in is the journal as it is now.
+func TestPreviewIsSearched(t *testing.T) {
+	p := preview(t)
+	p.Visit(p.address+"/search.html?q=kestrel", 1280, false)
+	p.wait("pages are found", `document.querySelectorAll(".hit").length === 3`)
+	p.write("techniques/quillon.md", "Whip the quillon first.\n")
+	p.has("search.html", "Quillon")
+	p.wait("the page has the new one", `document.querySelector('.index a[href="techniques/quillon.html"]') !== null`)
+	p.Visit(p.address+"/search.html?q=quillon", 1280, false)
+	p.wait("the new page is found", `document.querySelector(".hit a").textContent === "Quillon"`)
+	if said := p.Said(); len(said) > 0 {
+		t.Errorf("the browser says %q", said)
+	}
+}

@@ -83,7 +83,7 @@ func own(status int, w words) page {
 }
 
 // with returns a page's bytes with the script and the bar in them. The page's own
-// policy, which knows of no script, gives way to that of the answer it comes in.
+// policy, which knows of no stream of events, gives way to that of the answer it comes in.
 func (p page) with(s sight) []byte {
 	var head, foot bytes.Buffer
 	err := errors.Join(
@@ -93,7 +93,10 @@ func (p page) with(s sight) []byte {
 	if err != nil {
 		panic(err)
 	}
-	html := bytes.Replace(p.html, []byte(theme.Policy), nil, 1)
+	html := p.html
+	for _, policy := range []string{theme.Policy, theme.SearchPolicy} {
+		html = bytes.Replace(html, []byte(policy), nil, 1)
+	}
 	html = bytes.Replace(html, []byte("</head>"), append(head.Bytes(), "</head>"...), 1)
 	if at := bytes.LastIndex(html, []byte("</body>")); at >= 0 {
 		html = bytes.Join([][]byte{html[:at], foot.Bytes(), html[at:]}, nil)

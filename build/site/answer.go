@@ -3,6 +3,7 @@ package site
 import (
 	"maps"
 	"slices"
+	"strconv"
 
 	"hussif/content/journal"
 	"hussif/content/source"
@@ -74,6 +75,34 @@ func (b *book) answer(q journal.Question) source.Sum {
 			h.Text(string(page.Kind))
 			h.add(page.Tags)
 		}
+	case askParts:
+		h.Number(uint64(len(f.shelved)))
+	case askPart:
+		if n, _ := strconv.Atoi(q.Of); n < len(f.shelved) {
+			for _, r := range f.shelved[n] {
+				h.Text(string(r.Head().ID))
+			}
+		}
+	case askListed:
+		for _, r := range b.listed() {
+			page := r.Head()
+			h.Text(string(page.ID))
+			h.Text(page.Title)
+			h.Text(string(page.Kind))
+			switch r := r.(type) {
+			case *journal.Build:
+				h.Text(r.Garment)
+			case *journal.Note:
+				h.Number(uint64(r.Date))
+				if r.Of != nil {
+					h.Text(r.Of.Title)
+				}
+			}
+		}
+	case askNames:
+		features, tags := b.names()
+		h.add(features)
+		h.add(tags)
 	case askBorrow:
 		if b.borrows() {
 			h.Text("borrow")

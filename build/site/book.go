@@ -1,6 +1,7 @@
 package site
 
 import (
+	"slices"
 	"sync"
 
 	"hussif/build/address"
@@ -35,6 +36,7 @@ type facts struct {
 	agenda   agenda.Agenda
 	byYear   map[string][]*journal.Note // as notesByYear has them
 	tagged   []journal.Record           // that have tags
+	shelved  [][]journal.Record         // by the part of the index of words that they are in
 	inFile   func() map[string]journal.Record
 	kept     *kept
 }
@@ -54,6 +56,7 @@ func newBook(in Input, before *facts) *book {
 		f.evidence, f.stash, f.work = evidence.Gather(j), stock.Gather(j), effort.Gather(j, in.Today)
 		f.agenda = agenda.Of(j, f.stash, f.work)
 	})
+	group.Go(func() { f.shelved = inParts(j.Records()) })
 	group.Go(func() {
 		f.byYear = notesByYear(j)
 		for _, r := range j.Records() {
@@ -106,6 +109,10 @@ const (
 	askTagged    journal.Aspect = "tagged"    // records, with their tags
 	askBorrow    journal.Aspect = "borrow"    // whether all garments are tried on all bodies
 	askFile      journal.Aspect = "file"      // which record it holds
+	askParts     journal.Aspect = "parts"     // how many the index of words has
+	askPart      journal.Aspect = "part"      // which records it has, by its number
+	askListed    journal.Aspect = "listed"    // what the index from A to Z has of all records
+	askNames     journal.Aspect = "names"     // of features and tags
 
 	// Of all records together.
 	askAllLessons   journal.Aspect = "all lessons"
@@ -248,6 +255,15 @@ func (in Input) all() []source.Finding {
 		return in.Await()
 	}
 	return in.Findings
+}
+
+// writtenIn returns the next-time notes and decisions that are written in a record, for
+// who looks no further than at their words, which are its facts.
+func (b *book) writtenIn(r journal.Record) ([]lesson.Lesson, []decision.Decision) {
+	b.trace.Record(r)
+	id := r.Head().ID
+	elsewhere := func(d decision.Decision) bool { return d.From != id }
+	return b.facts.lessons.From(id), slices.DeleteFunc(b.facts.settled.For(id), elsewhere)
 }
 
 func (b *book) findings() []source.Finding {

@@ -84,7 +84,7 @@ func (d desk) ids(lists ...[]journal.ID) []theme.Link {
 func (d desk) tagLinks(tags []journal.Word) []theme.Link {
 	var links []theme.Link
 	for _, t := range tags {
-		links = append(links, theme.Link{Href: d.root + address.Tags + "#" + address.Anchor("tag", t.Text), Text: t.Text})
+		links = append(links, theme.Link{Href: d.root + tagPath(t.Text), Text: t.Text})
 	}
 	return links
 }

@@ -37,12 +37,15 @@ type page struct {
 	text func(*book) ([]byte, error) // of what is no HTML; then there is no view
 }
 
-// pages returns the pages of a site in the order of their paths, with its calendar
-// and its feed. Check has seen to it that no two records make one page.
+// pages returns the pages of a site in the order of their paths, with its calendar,
+// its feed and the index of its words. Check has seen to it that no two records make one page.
 func (b *book) pages() []page {
 	pages := []page{
 		{path: address.Calendar, text: (*book).calendar},
 		{path: theme.FeedPath, text: (*book).feed},
+	}
+	for i, path := range b.searchParts() {
+		pages = append(pages, page{path: path, text: func(b *book) ([]byte, error) { return b.searchPart(i) }})
 	}
 	add := func(path string, view func(*book) any) { pages = append(pages, page{path: path, view: view}) }
 	add(address.Start, (*book).start)
@@ -53,6 +56,7 @@ func (b *book) pages() []page {
 	add(address.Decisions, (*book).decisionsPage)
 	add(address.Stash, (*book).stashPage)
 	add(address.Evidence, (*book).evidencePage)
+	add(address.Search, (*book).searchPage)
 	for _, f := range b.facts.evidence.Features {
 		add(address.Feature(f.Name), func(b *book) any { return b.featurePage(f.Name) })
 	}
