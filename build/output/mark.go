@@ -45,6 +45,10 @@ func (e entry) matches(info fs.FileInfo) bool {
 	return info.Size() == e.Size && info.ModTime().UnixNano() == e.Modified
 }
 
+// largestMark is how many bytes of a mark are read. That of a site of 30,000 files has
+// some 6 MB.
+const largestMark = 256 << 20
+
 // readMark returns the mark of a folder, or nil if it has none. The error says
 // why the mark cannot be relied on.
 func readMark(root *os.Root) (*mark, error) {
@@ -57,6 +61,9 @@ func readMark(root *os.Root) (*mark, error) {
 	}
 	if !info.Mode().IsRegular() {
 		return nil, errors.New("it is not a file")
+	}
+	if info.Size() > largestMark {
+		return nil, fmt.Errorf("it is damaged (it has %d bytes, and %d are the most)", info.Size(), int64(largestMark))
 	}
 	text, err := root.ReadFile(source.SiteMark)
 	if err != nil {

@@ -88,19 +88,3 @@ func place(dir string) string {
 	}
 	return dir
 }
-
-// writeNew writes a file that must not be there yet.
-func writeNew(name string, data []byte) error {
-	if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
-		return err
-	}
-	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
-	if err != nil {
-		return err
-	}
-	if _, err := f.Write(data); err != nil {
-		f.Close()
-		return err
-	}
-	return f.Close()
-}

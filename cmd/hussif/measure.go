@@ -108,6 +108,9 @@ func (m *measuring) newPerson(name string, unknown error) (journal.Record, error
 	if _, err := os.Lstat(file); err == nil {
 		return nil, fmt.Errorf("%w; %s is there but is no page of the journal (see `hussif check`)", unknown, page)
 	}
+	if err := throughLink(m.w.dir, page); err != nil {
+		return nil, fmt.Errorf("%w; %w", unknown, err)
+	}
 	m.ask.sayf("%v", unknown)
 	if yes, err := m.ask.yes("begin a page for "+name+" in "+page+"?", false); err != nil {
 		return nil, err

@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
-	"path/filepath"
 )
 
 // errChanged says that somebody else wrote a file meanwhile.
@@ -35,20 +34,18 @@ func rewrite(name string, old, content []byte) (err error) {
 	} else if err := f.Close(); err != nil {
 		return err
 	}
-	temporary, err := os.CreateTemp(filepath.Dir(name), "."+filepath.Base(name)+".hussif-*")
+	beside, err := writeBeside(name, 0o600, func(f *os.File) error {
+		_, err := f.Write(content)
+		return errors.Join(err, f.Chmod(info.Mode().Perm()), f.Sync())
+	})
 	if err != nil {
 		return err
 	}
 	defer func() {
 		if err != nil {
-			os.Remove(temporary.Name())
+			os.Remove(beside)
 		}
 	}()
-	_, err = temporary.Write(content)
-	err = errors.Join(err, temporary.Chmod(info.Mode().Perm()), temporary.Sync(), temporary.Close())
-	if err != nil {
-		return err
-	}
 	now, err := os.ReadFile(name)
 	if err != nil {
 		return err
@@ -56,5 +53,5 @@ func rewrite(name string, old, content []byte) (err error) {
 	if !bytes.Equal(now, old) {
 		return fmt.Errorf("%s: %w", name, errChanged)
 	}
-	return os.Rename(temporary.Name(), name)
+	return os.Rename(beside, name)
 }

@@ -172,8 +172,11 @@ func replace(name string, data []byte) error {
 	if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
 		return err
 	}
-	beside := name + ".new"
-	if err := writeNew(beside, data); err != nil {
+	beside, err := writeBeside(name, 0o666, func(f *os.File) error {
+		_, err := f.Write(data)
+		return err
+	})
+	if err != nil {
 		return err
 	}
 	if err := os.Rename(beside, name); err != nil {

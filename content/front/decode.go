@@ -19,7 +19,8 @@ const (
 // A Decoder fills structs from nodes and gathers what is wrong with them.
 type Decoder struct {
 	schema   *Schema
-	findings []source.Finding
+	findings []source.Finding // the first of them
+	errors   int              // of all
 }
 
 // CanDecode reports whether a node can be decoded in spite of what [Parse] found:
@@ -28,16 +29,27 @@ func CanDecode(parsing []source.Finding) bool {
 	return !slices.ContainsFunc(parsing, func(f source.Finding) bool { return f.Rule != GivenTwice })
 }
 
-// Decode fills the struct that dst points at and returns all that is wrong with
-// the node. Fields that could not be read keep their zero value.
+// Decode fills the struct that dst points at and returns what is wrong with the node,
+// all of it unless that is very much. Fields that could not be read keep their zero
+// value.
 func (s *Schema) Decode(n Node, dst any) []source.Finding {
 	d := &Decoder{schema: s}
 	d.Into(n, dst)
 	return d.findings
 }
 
-// Report adds a finding.
-func (d *Decoder) Report(f source.Finding) { d.findings = append(d.findings, f) }
+// Report adds a finding, unless there are very many already.
+func (d *Decoder) Report(f source.Finding) {
+	if f.Level == source.Error {
+		d.errors++
+	}
+	if !d.full() {
+		d.findings = append(d.findings, f)
+	}
+}
+
+// full reports whether there are so many findings that no more are told.
+func (d *Decoder) full() bool { return len(d.findings) >= mostFindings }
 
 // Refuse adds an error about a span with what could stand there instead, and
 // returns false for a [Reader] to return.
@@ -100,7 +112,7 @@ func (d *Decoder) list(n Node, dst reflect.Value) bool {
 
 func (d *Decoder) group(n Node, dst reflect.Value) bool {
 	p := d.schema.plans[dst.Type()]
-	before := source.Count(d.findings, source.Error)
+	before := d.errors
 	where := Where{Span: n.Span}
 	switch {
 	case n.Kind == Text && p.short >= 0:
@@ -126,7 +138,7 @@ func (d *Decoder) group(n Node, dst reflect.Value) bool {
 			d.Report(finding)
 		}
 	}
-	return source.Count(d.findings, source.Error) == before
+	return d.errors == before
 }
 
 func (d *Decoder) fields(n Node, p *plan, dst reflect.Value, where *Where) {
@@ -156,6 +168,10 @@ func (d *Decoder) unknown(f Field, p *plan) {
 		names[i] = known.name
 	}
 	finding := source.Found(f.KeySpan, source.Error, UnknownField, "no field of %s is called %q", p.noun, f.Key)
+	if d.full() { // what could stand there takes time to find
+		d.Report(finding)
+		return
+	}
 	finding.Instead = near.Of(strings.ToLower(f.Key), names)
 	switch {
 	case len(finding.Instead) > 0:

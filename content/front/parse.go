@@ -18,9 +18,22 @@ const (
 	GivenTwice = "given twice"
 )
 
+// maxFront is how many bytes of front matter are read. A person measured every week
+// for ten years has not a third of it.
+const maxFront = 512 << 10
+
+// mostFindings is how many faults of one file are told at once. What is wrong more
+// often is wrong in one way, and nobody reads on.
+const mostFindings = 100
+
 // Parse reads a span of a file as YAML. Faults in the YAML itself give a node of
 // kind None.
 func Parse(span source.Span) (Node, []source.Finding) {
+	if len(span.Text()) > maxFront {
+		p := parser{span: span}
+		p.report(span.At(0, 0), NotYAML, "this front matter is longer than 512 kB", "split the file into several")
+		return Node{Span: span.At(0, 0)}, p.findings
+	}
 	if n, ok := plainly(span); ok {
 		return n, nil
 	}
@@ -98,6 +111,9 @@ func (p *parser) place(n *yaml.Node, length int) source.Span {
 }
 
 func (p *parser) report(span source.Span, rule, text, help string) {
+	if len(p.findings) >= mostFindings && rule == p.findings[mostFindings-1].Rule {
+		return
+	}
 	f := source.Found(span, source.Error, rule, "%s", text)
 	f.Help = help
 	p.findings = append(p.findings, f)
@@ -140,6 +156,9 @@ func (p *parser) mapping(n *yaml.Node) Node {
 			continue
 		}
 		if first, ok := seen[key.Text]; ok {
+			if len(p.findings) >= mostFindings {
+				continue
+			}
 			f := source.Found(key.Span, source.Error, GivenTwice, "%q is given twice", key.Text)
 			f.Help = "keep one of the two"
 			f.Related = []source.Place{{Span: out.Fields[first].KeySpan, Text: "first given here"}}

@@ -50,8 +50,9 @@ func plainLetters(text string) bool {
 // Nothing in a journal comes near these. The library takes names of up to 1024
 // characters.
 const (
-	plainDepth = 20
-	plainName  = 250 // bytes
+	plainDepth  = 20
+	plainName   = 250 // bytes
+	plainFields = 200 // of one group, which are gone through one by one
 )
 
 // A plainParser stands in front of the first mark of a line that is neither empty nor
@@ -172,9 +173,10 @@ func (p *plainParser) fields(column, depth int) Node {
 	}
 }
 
-// name reports whether a key is a plain one that a group does not have yet.
+// name reports whether a key is a plain one that a group does not have yet, and there
+// is room for it.
 func (p *plainParser) name(n *Node, key string) bool {
-	if key == "" || len(key) > plainName || isNull(key) {
+	if key == "" || len(key) > plainName || isNull(key) || len(n.Fields) >= plainFields {
 		return false
 	}
 	for i := range n.Fields {

@@ -16,12 +16,18 @@ const (
 )
 
 const (
-	maxBody    = 512 << 10 // bytes
-	maxPiece   = 64 << 10  // bytes without a blank line
-	maxCells   = 50_000    // of one table
-	maxMarks   = 64        // quote and list marks before the words of a line
-	maxNesting = 100       // of nodes in the tree
+	maxBody      = 512 << 10 // bytes
+	maxPiece     = 64 << 10  // bytes without a blank line
+	maxCells     = 50_000    // of all tables
+	maxFootnotes = 2_000
+	maxSigns     = 20_000 // marks of links, emphasis and the like
+	pieceSigns   = 5_000  // the same, without a blank line or a new point of a list
+	maxMarks     = 64     // quote and list marks before the words of a line
+	maxNesting   = 100    // of nodes in the tree
 )
+
+// isSign has the characters by which links, emphasis, code and HTML begin and end.
+var isSign = [256]bool{'[': true, '*': true, '_': true, '~': true, '`': true, '<': true}
 
 func tooDeep(at source.Span) source.Finding {
 	finding := source.Found(at, source.Error, TooDeep, "lists, quotes or emphasis are nested too deep here to be read")
@@ -40,7 +46,8 @@ func tooMuch(body source.Span, src []byte) (source.Finding, bool) {
 	if len(src) > maxBody {
 		return tooLong(body.At(0, 0), "this note is longer than 512 kB", "split it into several notes"), true
 	}
-	piece, columns, rows := 0, 0, 0 // of the lines since the last blank one
+	var all, piece struct{ signs, cells int } // piece: of the lines since the last blank one
+	size, columns, rows, footnotes := 0, 0, 0, 0
 	for at := 0; at < len(src); {
 		line := src[at:]
 		if end := bytes.IndexByte(line, '\n'); end >= 0 {
@@ -49,25 +56,62 @@ func tooMuch(body source.Span, src []byte) (source.Finding, bool) {
 		if marks(line) > maxMarks {
 			return tooDeep(body.At(at, len(bytes.TrimRight(line, "\r\n")))), true
 		}
+		signs := 0
+		for _, c := range line {
+			if isSign[c] {
+				signs++
+			}
+		}
+		all.signs += signs
 		if len(bytes.TrimSpace(line)) == 0 {
-			piece, columns, rows = 0, 0, 0
+			all.cells += piece.cells
+			piece.signs, piece.cells, size, columns, rows = 0, 0, 0, 0, 0
 		} else {
-			piece += len(line)
+			if isPoint(line) {
+				piece.signs = 0
+			}
+			if isFootnote(line) {
+				footnotes++
+			}
+			size += len(line)
+			piece.signs += signs
 			rows++
 			if len(bytes.Trim(line, "|:- \t\r\n>")) == 0 {
 				columns = max(columns, bytes.Count(line, []byte{'|'})+1)
 			}
+			if columns > 1 {
+				piece.cells = columns * rows
+			}
 		}
 		switch {
-		case piece > maxPiece:
+		case size > maxPiece:
 			return tooLong(body.At(at, 0), "more than 64 kB stand here without a blank line",
 				"put blank lines between the paragraphs"), true
-		case columns > 1 && columns*rows > maxCells:
-			return tooLong(body.At(at, 0), "this table has too many cells", "split it into several tables"), true
+		case all.cells+piece.cells > maxCells:
+			return tooLong(body.At(at, 0), "the tables up to here have too many cells", "split the note into several"), true
+		case piece.signs > pieceSigns:
+			return tooLong(body.At(at, 0), "more than 5,000 marks of links, emphasis and the like stand here without a blank line",
+				"put blank lines between the paragraphs"), true
+		case all.signs > maxSigns:
+			return tooLong(body.At(at, 0), "this note has more than 20,000 marks of links, emphasis and the like", "split it into several notes"), true
+		case footnotes > maxFootnotes:
+			return tooLong(body.At(at, 0), "this note has more than 2,000 footnotes", "split it into several notes"), true
 		}
 		at += len(line)
 	}
 	return source.Finding{}, false
+}
+
+// isPoint reports whether a line begins a point of a list, wherever it stands; one
+// with a number may be words.
+func isPoint(line []byte) bool {
+	rest := bytes.TrimLeft(line, " ")
+	return len(line)-len(rest) < 4 && len(rest) > 2 && bytes.IndexByte([]byte("-*+"), rest[0]) >= 0 && rest[1] == ' ' && len(bytes.TrimSpace(rest[1:])) > 0
+}
+
+// isFootnote reports whether a line could be where a footnote's text begins.
+func isFootnote(line []byte) bool {
+	return bytes.HasPrefix(bytes.TrimLeft(line, " \t>-*+"), []byte("[^"))
 }
 
 // marks counts the quotes and lists a line could open or go on with: the marks
