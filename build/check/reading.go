@@ -122,6 +122,11 @@ func readingRules() []Rule {
 			Bad:  "\n-- builds/grey-jacket/build.md --\n---\npattern: \"[[]]\"\n---\n",
 			Good: "\n-- builds/grey-jacket/build.md --\n---\npattern: jacket-draft\n---\n-- patterns/jacket-draft.md --\n",
 		}, {
+			Name: journal.NotARegion,
+			Doc:  "A region of a picture is how far from the left and from the top, how wide and how high, in hundredths.",
+			Bad:  "\n-- builds/grey-jacket/build.md --\n---\nphotos: [{file: back.png, alt: The back, blur: 40% 5% 20%}]\n---\n-- builds/grey-jacket/back.png --\n",
+			Good: "\n-- builds/grey-jacket/build.md --\n---\nphotos: [{file: back.png, alt: The back, blur: 40% 5% 20% 25%}]\n---\n-- builds/grey-jacket/back.png --\n",
+		}, {
 			Name: journal.UnknownMeasure,
 			Doc:  "No measure has this name. Names are those of ISO 8559-1 and the workroom's short forms; a journal may add its own.",
 			Bad:  person("{date: 2026-01-10, wast girth: 29 in}"),

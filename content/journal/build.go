@@ -25,7 +25,7 @@ type Build struct {
 	State      State      `field:"state" doc:"where it stands"`
 	Finished   edtf.Day   `field:"finished" doc:"when it was first fit to be worn" eg:"2026-05-01"`
 	Planned    Plan       `field:"planned" doc:"what it was thought to take before it was begun" eg:"{hours: 45, cost: 80 EUR}"`
-	Fit        Wants      `field:"fit" doc:"the ease wanted at each measure" eg:"{bust girth: 0 to 1 in, waist girth: 1/2 in}"`
+	Fit        Wants      `field:"fit" tells:"body" doc:"the ease wanted at each measure" eg:"{bust girth: 0 to 1 in, waist girth: 1/2 in}"`
 	Adjusts    []Adjust   `field:"adjusts" doc:"what gives it a range of sizes instead of one" eg:"[{how: lacing, where: centre back, gap: 0 to 2 in, changes: [bust girth]}]"`
 	Closures   []Closure  `field:"closures" doc:"openings that are closed to wear it" eg:"[{name: front, kind: pins, overlap: 1 in, keep: 1/2 in}]"`
 	Seams      []Seam     `field:"seams" doc:"its seams, each with what it could still give" eg:"[{name: side, count: 2, now: 5/8 in, keep: 1/4 in, crosses: [waist girth]}]"`
@@ -59,7 +59,7 @@ const (
 type Plan struct {
 	front.Where `noun:"a plan"`
 	Hours       time.Duration  `field:"hours" doc:"hours of work" eg:"45"`
-	Cost        quantity.Money `field:"cost" doc:"money for materials and notions" eg:"80 EUR"`
+	Cost        quantity.Money `field:"cost" tells:"money" doc:"money for materials and notions" eg:"80 EUR"`
 }
 
 // A Want is the ease wanted at one measure.
@@ -88,7 +88,7 @@ type Adjust struct {
 	At          string          `field:"where" doc:"where on the garment" eg:"centre back"`
 	Gap         quantity.Range  `field:"gap" doc:"from edge to edge when worn, from least to most" eg:"0 to 2 in"`
 	Lap         quantity.Range  `field:"lap" doc:"of one edge over the other when worn, from least to most" eg:"1/2 to 1 in"`
-	MeasuredAt  quantity.Length `field:"measured at" doc:"the gap or lap at which the garment was measured; none where not given" eg:"1 in"`
+	MeasuredAt  quantity.Length `field:"measured at" tells:"body" doc:"the gap or lap at which the garment was measured; none where not given" eg:"1 in"`
 	Changes     []PointRef      `field:"changes" doc:"the measures that it changes" eg:"[bust girth, waist girth]"`
 }
 
@@ -122,7 +122,7 @@ type Seam struct {
 	TrimmedTo   quantity.Length `field:"trimmed to" doc:"what the allowance was trimmed to" eg:"1/4 in"`
 	Clipped     Answer          `field:"clipped" doc:"whether the allowance was clipped"`
 	Piped       Answer          `field:"piped" doc:"whether it is piped"`
-	Length      quantity.Length `field:"length" doc:"how long one of them is" eg:"16 in"`
+	Length      quantity.Length `field:"length" tells:"body" doc:"how long one of them is" eg:"16 in"`
 	Sewn        string          `field:"sewn" doc:"stitch and thread" eg:"backstitch, linen thread"`
 	CaughtBy    []Caught        `field:"caught by" doc:"seams sewn across it later, which must be opened first" eg:"[armhole, {seam: waist binding, at: ends}]"`
 }
@@ -134,7 +134,7 @@ type Crossing struct {
 	Name        source.Span     // of the measure's name
 	Now         quantity.Length `field:"now,short" doc:"allowance on each edge there" eg:"5/8 in"`
 	Keep        quantity.Length `field:"keep" doc:"the least allowance that must stay there" eg:"1/4 in"`
-	At          quantity.Length `field:"at" doc:"how high along the seam the measure lies" eg:"6 in"`
+	At          quantity.Length `field:"at" tells:"body" doc:"how high along the seam the measure lies" eg:"6 in"`
 	Times       int             `field:"times" doc:"how often the seams cross one reading, where it is not their count" eg:"2"`
 }
 

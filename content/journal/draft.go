@@ -76,6 +76,7 @@ func (p *Parser) Parse(f *source.File, loading []source.Finding) Draft {
 	}
 	page := draft.Record.Head()
 	page.ID, page.Kind, page.File = id, kind, f
+	draft.Findings = append(draft.Findings, p.notFields(draft.Record)...)
 	page.sum = sha256.Sum256(f.Data)
 	page.stamp = page.sum
 	if page.Where.Span.IsZero() {

@@ -61,6 +61,7 @@ func TestEveryField(t *testing.T) {
 		"people/wren": &Person{
 			Page: Page{
 				KindName: word("person"), Title: "Wren Alder", Tags: words("circle", "1780s"), Share: Self,
+				Fields: Shares{{Field: "measured", With: Self}, {Field: "tags", With: Circle}},
 				Next: []Next{{
 					Do: "measure the elbow bent", About: refs("striped-jacket"), Pattern: refs("jacket-draft"),
 					Technique: refs("piping"), Material: refs("striped-linen"), Person: refs("wren"),
@@ -77,8 +78,8 @@ func TestEveryField(t *testing.T) {
 					{Point: measure.Point{Measure: "over stomacher"}, Value: quantity.Estimate{State: quantity.NotMeasured}},
 				},
 			}},
-			ShowsFit: FitDeltas,
-			Usual:    []string{"longer in the back", "narrower shoulders"},
+			ShowsFit: FitDeltas, Measures: Circle, Money: Self,
+			Usual: []string{"longer in the back", "narrower shoulders"},
 		},
 		"builds/striped-jacket": &Build{
 			Page: Page{Title: "Striped jacket"},
@@ -118,7 +119,8 @@ func TestEveryField(t *testing.T) {
 			Carries:  []Ref{part("wren", "next-measure-elbow-bent")},
 			SetAside: []SetAside{{Note: part("blue-gown", "next-line-sleeve"), Because: "it has no lining"}},
 			Photos: []Photo{{
-				File: word("photos/back.jpg"), Caption: "The back", Alt: "Seen from behind", Piece: word("back"), Face: No, Share: Circle,
+				File: word("photos/back.jpg"), Caption: "The back", Alt: "Seen from behind", Piece: word("back"), Face: No,
+				Blur: []Region{{40, 5, 20, 25}, {1.5, 2, 3, 4}}, Share: Circle,
 			}},
 		},
 		"builds/striped-jacket/2026-02-14-fitting": &Note{

@@ -57,6 +57,9 @@ var (
 	}}
 	errorsForm = front.Form{Name: "errors of measuring", Each: quantity.Length(0),
 		Keys: keysOf(append(measure.Classes(), measure.LaidFlat))}
+	sharesForm = front.Form{Name: "audiences by field", Each: Audience("")}
+	regionForm = front.Form{Name: "a region of a picture", Doc: "from the left, from the top, width and height in hundredths of the picture",
+		Examples: []string{"40% 5% 20% 25%"}, Pattern: number}
 	garmentForm = front.Form{Name: "ease by garment", Each: Wants{}}
 )
 

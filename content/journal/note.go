@@ -17,16 +17,16 @@ type Note struct {
 	Build          Ref           `field:"build" to:"build" doc:"the build it belongs to, where the folder does not tell" eg:"striped-jacket"`
 	Stage          Stage         `field:"stage" doc:"the kind of work that it tells of"`
 	Hours          time.Duration `field:"hours" doc:"how long the work took" eg:"3 h 20 min"`
-	Spent          []Spending    `field:"spent" doc:"money paid that day" eg:"[12.50 EUR, {amount: 3 EUR, what: pins}]"`
+	Spent          []Spending    `field:"spent" tells:"money" doc:"money paid that day" eg:"[12.50 EUR, {amount: 3 EUR, what: pins}]"`
 	Techniques     []Ref         `field:"techniques" to:"technique" doc:"techniques used that day" eg:"[piping]"`
 	Occasion       Ref           `field:"occasion" to:"occasion" doc:"where it was worn" eg:"market-day"`
-	Measured       Readings      `field:"measured" doc:"the garment's own measures that day" eg:"{bust girth: 36 3/4 in, waist girth: 27 1/2 in}"`
-	Body           []Session     `field:"body" doc:"measurings of the wearer taken that day" eg:"[{over: [shift], waist girth: 28 in}]"`
+	Measured       Readings      `field:"measured" tells:"body" doc:"the garment's own measures that day" eg:"{bust girth: 36 3/4 in, waist girth: 27 1/2 in}"`
+	Body           []Session     `field:"body" tells:"body" doc:"measurings of the wearer taken that day" eg:"[{over: [shift], waist girth: 28 in}]"`
 	Opened         []Word        `field:"opened" doc:"seams unpicked that day" eg:"[side]"`
 	Sewed          []Word        `field:"sewed" doc:"seams sewn that day" eg:"[side]"`
 	Altered        []Altered     `field:"altered" doc:"what was changed on the garment" eg:"[{seam: side back, was: 5/8 in, now: 1/4 in}]"`
-	PatternChanged Changes       `field:"pattern changed" doc:"what was changed on the pattern while cutting, by measure" eg:"{upper arm girth: 1 in}"`
-	OnPattern      Answer        `field:"on the pattern" doc:"whether that change reached the paper"`
+	PatternChanged Changes       `field:"pattern changed" tells:"change" doc:"what was changed on the pattern while cutting, by measure" eg:"{upper arm girth: 1 in}"`
+	OnPattern      Answer        `field:"on the pattern" tells:"change" doc:"whether that change reached the paper"`
 	Decided        []Decision    `field:"decided" doc:"questions that were settled, and why" eg:"[{question: \"Keep the cuffs?\", chose: a plain wrist, because: no cloth is left}]"`
 	TurnedOut      []Outcome     `field:"turned out" doc:"how earlier decisions turned out" eg:"[{decision: 2026-02-14-fitting#decided-keep-cuffs, how: regretted}]"`
 	Carries        []Ref         `field:"carries" doc:"next-time notes that this work answers" eg:"[jacket-draft#next-cut-sleeve-wider]"`
@@ -34,8 +34,8 @@ type Note struct {
 	Used           []Movement    `field:"used" doc:"material that went into the work" eg:"[{material: striped-linen, amount: 2 yd}]"`
 	Bought         []Movement    `field:"bought" doc:"material that came in" eg:"[{material: striped-linen, amount: 5 yd, cost: 60 EUR, from: the fair}]"`
 	LeftOver       []Movement    `field:"left over" doc:"material that was left, by size and grain" eg:"[{material: striped-linen, size: 9 x 31 in, grain: straight}]"`
-	Fitted         []Fault       `field:"fitted" doc:"what a fitting showed" eg:"[{where: upper arm, fault: binds}]"`
-	Moves          Moves         `field:"moves" doc:"what the wearer can do in the garment" eg:"{reach: yes, sit: yes, dress alone: no}"`
+	Fitted         []Fault       `field:"fitted" tells:"fit" doc:"what a fitting showed" eg:"[{where: upper arm, fault: binds}]"`
+	Moves          Moves         `field:"moves" tells:"fit" doc:"what the wearer can do in the garment" eg:"{reach: yes, sit: yes, dress alone: no}"`
 	Photos         []Photo       `field:"photos" doc:"pictures of that day" eg:"[{file: photos/back.jpg, alt: Seen from behind}]"`
 
 	Of *Build // computed by Resolve; nil for a note that belongs to no build
@@ -65,15 +65,15 @@ type Altered struct {
 	Seam        Word            `field:"seam" doc:"the seam that was sewn anew" eg:"side back"`
 	Panel       string          `field:"panel" doc:"the piece that was let in" eg:"gusset"`
 	Place       string          `field:"where" doc:"where on the garment" eg:"left and right"`
-	At          Levels          `field:"at" doc:"the measures at which it was done; all that the seam crosses, where not given" eg:"[waist girth]"`
-	Was         quantity.Length `field:"was" doc:"allowance on each edge before" eg:"5/8 in"`
-	Now         quantity.Length `field:"now" doc:"allowance on each edge after" eg:"1/4 in"`
-	LetOut      quantity.Edges  `field:"let out" doc:"how much it was let out, and on what that is counted" eg:"3/8 in each edge"`
-	TakenIn     quantity.Edges  `field:"taken in" doc:"how much it was taken in, and on what that is counted" eg:"1/2 in each seam"`
+	At          Levels          `field:"at" tells:"change" doc:"the measures at which it was done; all that the seam crosses, where not given" eg:"[waist girth]"`
+	Was         quantity.Length `field:"was" tells:"change" doc:"allowance on each edge before" eg:"5/8 in"`
+	Now         quantity.Length `field:"now" tells:"change" doc:"allowance on each edge after" eg:"1/4 in"`
+	LetOut      quantity.Edges  `field:"let out" tells:"change" doc:"how much it was let out, and on what that is counted" eg:"3/8 in each edge"`
+	TakenIn     quantity.Edges  `field:"taken in" tells:"change" doc:"how much it was taken in, and on what that is counted" eg:"1/2 in each seam"`
 	Count       int             `field:"count" doc:"how many panels; 1 where not given" eg:"2"`
 	Times       int             `field:"times" doc:"how often the seams cross one reading, where it is not their count" eg:"2"`
-	Widths      Changes         `field:"widths" doc:"how wide one panel is, finished, at each measure" eg:"{bust girth: 1 in, waist girth: 1/2 in}"`
-	Changes     Changes         `field:"changes" doc:"what it does to each measure in all; less than nothing makes it smaller" eg:"{waist girth: 1 1/2 in}"`
+	Widths      Changes         `field:"widths" tells:"change" doc:"how wide one panel is, finished, at each measure" eg:"{bust girth: 1 in, waist girth: 1/2 in}"`
+	Changes     Changes         `field:"changes" tells:"change" doc:"what it does to each measure in all; less than nothing makes it smaller" eg:"{waist girth: 1 1/2 in}"`
 	Because     string          `field:"because" doc:"why it was done" eg:"it gaped"`
 }
 
@@ -139,8 +139,8 @@ type Movement struct {
 	Size        quantity.Size   `field:"size" doc:"width and length of a piece" eg:"9 x 31 in"`
 	Grain       string          `field:"grain" doc:"which way the grain runs in a piece" eg:"straight"`
 	Pieces      int             `field:"pieces" doc:"how many pieces of that size; 1 where not given" eg:"3"`
-	Cost        quantity.Money  `field:"cost" doc:"what was paid for it" eg:"60 EUR"`
-	From        string          `field:"from" doc:"where it was bought" eg:"the fair"`
+	Cost        quantity.Money  `field:"cost" tells:"money" doc:"what was paid for it" eg:"60 EUR"`
+	From        string          `field:"from" tells:"place" doc:"where it was bought" eg:"the fair"`
 	Lot         string          `field:"lot" doc:"which lot of the material" eg:"second bale"`
 }
 
@@ -167,6 +167,7 @@ type Photo struct {
 	Caption     string   `field:"caption" doc:"what is said under it" eg:"After letting out"`
 	Alt         string   `field:"alt" doc:"what it shows, for those who cannot see it" eg:"Back view; the side seams hang straight"`
 	Piece       Word     `field:"piece" doc:"the piece that it shows" eg:"sleeve"`
-	Face        Answer   `field:"face" doc:"whether somebody can be recognised"`
-	Share       Audience `field:"share" doc:"who may see it"`
+	Face        Answer   `field:"face" tells:"sharing" doc:"whether somebody can be recognised"`
+	Blur        []Region `field:"blur" tells:"sharing" doc:"regions that nobody else shall see sharply, such as faces: from the left, from the top, width and height in hundredths of the picture" eg:"[40% 5% 20% 25%]"`
+	Share       Audience `field:"share" tells:"sharing" doc:"who may see it"`
 }

@@ -59,16 +59,6 @@ var folders = map[string]Kind{
 	"occasions":  KindOccasion,
 }
 
-// An Audience is who may see a thing. Nothing said leaves it to what holds it.
-type Audience string
-
-// Audiences, narrowest first.
-const (
-	Self   Audience = "self"   // the maker alone
-	Circle Audience = "circle" // the maker's sewing group
-	Public Audience = "public" // anyone
-)
-
 // A Word is a piece of the maker's text with its place.
 type Word struct {
 	Text string
@@ -92,7 +82,8 @@ type Page struct {
 	KindName Word     `field:"kind" doc:"what the page is, where its folder does not tell" eg:"note"`
 	Title    string   `field:"title" doc:"what the page is called; made from the file's name where not given" eg:"Striped jacket"`
 	Tags     []Word   `field:"tags" doc:"words to find the page by" eg:"[market day, 1780s]"`
-	Share    Audience `field:"share" doc:"who may see the page"`
+	Share    Audience `field:"share" tells:"sharing" doc:"who may see the page"`
+	Fields   Shares   `field:"share fields" tells:"sharing" doc:"who may see single fields of the page, where those are fewer" eg:"{hours: self, techniques: circle}"`
 	Next     []Next   `field:"next time" doc:"what to do otherwise another time" eg:"[cut the sleeve an inch wider]"`
 
 	ID   ID           // computed

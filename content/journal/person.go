@@ -11,9 +11,11 @@ import (
 // A Person is someone who wears what is built.
 type Person struct {
 	Page     `noun:"a person"`
-	Measured []Session `field:"measured" doc:"measurings of the body" eg:"[{date: 2026-01-10, over: [shift, stays], waist girth: 29 in}]"`
-	ShowsFit FitShown  `field:"shows fit" doc:"what others may see of the fit"`
-	Usual    []string  `field:"usual changes" doc:"what is changed on a pattern maker's sizes every time" eg:"[longer in the back]"`
+	Measured []Session `field:"measured" tells:"body" doc:"measurings of the body" eg:"[{date: 2026-01-10, over: [shift, stays], waist girth: 29 in}]"`
+	ShowsFit FitShown  `field:"shows fit" tells:"sharing" doc:"what others may see of the fit; nothing where not given"`
+	Measures Audience  `field:"shows measures" tells:"sharing" doc:"who may see the measures of the body, and what gives them away; self where not given"`
+	Money    Audience  `field:"shows money" tells:"sharing" doc:"who may see what was paid for what is made for this person; self where not given"`
+	Usual    []string  `field:"usual changes" tells:"body" doc:"what is changed on a pattern maker's sizes every time" eg:"[longer in the back]"`
 }
 
 // FitShown is how much of a wearer's fit a shared site may show.

@@ -16,6 +16,8 @@ type Picture struct {
 	Caption string
 	Piece   string
 	Face    Answer
+	Blur    []Region
+	Share   Audience
 	InText  bool // shown where it stands in the text
 }
 
@@ -31,7 +33,7 @@ func Pictures(r Record) []Picture {
 	for _, p := range photos {
 		out = append(out, Picture{
 			Path: path.Join(folder, p.File.Text), Written: p.File.Text, Span: p.File.Span,
-			Alt: p.Alt, Caption: p.Caption, Piece: p.Piece.Text, Face: p.Face,
+			Alt: p.Alt, Caption: p.Caption, Piece: p.Piece.Text, Face: p.Face, Blur: p.Blur, Share: p.Share,
 		})
 	}
 	for _, p := range page.Text.Pictures {

@@ -14,6 +14,7 @@ const (
 	NotOneOf        = "not one of these"
 	NotAnAddress    = "not a web address"
 	NotALink        = "not a link"
+	NotARegion      = "not a region"
 	UnknownMeasure  = "unknown measure"
 	OwnMeasureFault = "measure of one's own"
 	UnknownKind     = "unknown kind"

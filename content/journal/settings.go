@@ -21,10 +21,10 @@ type Settings struct {
 	Circa       Years           `field:"circa" doc:"years on either side of \"ca.\"; 5 where not given" eg:"5 years"`
 	ShortNames  ShortNames      `field:"short names" doc:"what measure a short name stands for" eg:"{waist: natural waist girth}"`
 	Keep        quantity.Length `field:"keep" doc:"seam allowance that must stay where a seam does not say" eg:"1/4 in"`
-	Ease        GarmentEase     `field:"ease" doc:"the ease wanted by kind of garment, where a build does not say" eg:"{jacket: {bust girth: 1 to 2 in}}"`
+	Ease        GarmentEase     `field:"ease" tells:"body" doc:"the ease wanted by kind of garment, where a build does not say" eg:"{jacket: {bust girth: 1 to 2 in}}"`
 	Errors      measure.Errors  `field:"errors" doc:"how far apart two readings may be, by class of measure" eg:"{large girth: 9 mm}"`
 	Measures    []OwnMeasure    `field:"measures" doc:"measures of your own" eg:"[{name: over stomacher, class: large girth, also: [stomacher]}]"`
-	Share       Audience        `field:"share" doc:"the widest audience of anything; self where not given"`
+	Share       Audience        `field:"share" tells:"sharing" doc:"the widest audience of anything; self where not given"`
 
 	Catalogue measure.Catalogue // computed: the standard's measures and the journal's own
 	Format    quantity.Format   // computed: how lengths are shown

@@ -12,7 +12,7 @@ type Pattern struct {
 	Garment string      `field:"garment" doc:"its kind in a word or two: jacket, petticoat, stays" eg:"jacket"`
 	Era     edtf.Date   `field:"era" doc:"the date portrayed" eg:"178X"`
 	From    string      `field:"from" doc:"who drafted or sells it, or what it was taken from" eg:"drafted at the kitchen table"`
-	Size    string      `field:"size" doc:"its size, as it is sold or drafted" eg:"14"`
+	Size    string      `field:"size" tells:"body" doc:"its size, as it is sold or drafted" eg:"14"`
 	After   []Ref       `field:"after" doc:"references that it follows" eg:"[green-jacket]"`
 	Changed []Amendment `field:"changed" doc:"changes made to it for good" eg:"[{date: 2026-03-01, what: wider sleeve, on the pattern: yes}]"`
 	Photos  []Photo     `field:"photos" doc:"pictures of it" eg:"[draft.png]"`
@@ -23,7 +23,7 @@ type Amendment struct {
 	front.Where `noun:"a change"`
 	Date        edtf.Day `field:"date" doc:"when it was changed" eg:"2026-03-01"`
 	What        string   `field:"what,short" doc:"what was changed" eg:"wider sleeve"`
-	Measures    Changes  `field:"measures" doc:"what that does to each measure" eg:"{upper arm girth: 1 in}"`
+	Measures    Changes  `field:"measures" tells:"change" doc:"what that does to each measure" eg:"{upper arm girth: 1 in}"`
 	OnPattern   Answer   `field:"on the pattern" doc:"whether the change reached the paper"`
 }
 
@@ -68,8 +68,8 @@ type Material struct {
 	Shrinks   string          `field:"shrinks" doc:"how much it shrinks when washed" eg:"5 %"`
 	Nap       Answer          `field:"nap" doc:"whether all pieces must lie one way"`
 	Made      edtf.Date       `field:"made" doc:"when the cloth itself was made" eg:"1990s"`
-	From      string          `field:"from" doc:"where it was bought" eg:"the fair"`
-	Price     quantity.Money  `field:"price" doc:"what one length or one thing costs" eg:"20 EUR"`
+	From      string          `field:"from" tells:"place" doc:"where it was bought" eg:"the fair"`
+	Price     quantity.Money  `field:"price" tells:"money" doc:"what one length or one thing costs" eg:"20 EUR"`
 	Photos    []Photo         `field:"photos" doc:"pictures of it" eg:"[linen.png]"`
 }
 
@@ -88,7 +88,7 @@ type Occasion struct {
 	Page     `noun:"an occasion"`
 	Date     edtf.Day  `field:"date,needed" doc:"the day, or the first day" eg:"2026-06-01"`
 	Until    edtf.Day  `field:"until" doc:"the last day, where there are several" eg:"2026-06-02"`
-	Place    string    `field:"place" doc:"where it is" eg:"the green"`
+	Place    string    `field:"place" tells:"place" doc:"where it is" eg:"the green"`
 	Portrays edtf.Date `field:"portrays" doc:"the date portrayed" eg:"1784"`
 	Weather  string    `field:"weather" doc:"what the weather was or may be" eg:"rain"`
 	Worn     []Ref     `field:"worn" to:"build" doc:"builds that are worn" eg:"[striped-jacket]"`

@@ -29,6 +29,8 @@ func (t terms) readers() []front.Reader {
 		front.As(textForm, readText),
 		front.As(textForm, readWord),
 		front.As(linkForm, readRef),
+		front.As(sharesForm, readShares),
+		front.As(regionForm, readRegion),
 		front.As(answerForm, readAnswer),
 		front.As(countForm, readCount),
 		front.As(addressForm, readAddress),
@@ -49,7 +51,7 @@ func (t terms) readers() []front.Reader {
 		front.As(t.byMeasure("wanted ease by measure", Want{}, true), t.wants),
 		front.As(t.byMeasure("allowances by measure", Crossing{}, true), t.crossings),
 		front.As(t.byMeasure("levels by measure", Level{}, true), t.levels),
-		oneOf("an audience", Self, Circle, Public),
+		oneOf("an audience", Audiences...),
 		oneOf("a state of a build", StatePlanned, StateUnderWay, StateFinished, StateRepair, StateApart, StateGone),
 		oneOf("a stage of the work", Stages...),
 		oneOf("a type of reference", ReferenceTypes...),
@@ -80,15 +82,25 @@ func readRef(d *front.Decoder, n front.Node) (Ref, bool) {
 	if !ok {
 		return Ref{}, false
 	}
+	ref := ParseRef(s)
+	if ref.IsZero() {
+		return Ref{}, d.Refuse(n.Span, NotALink, "this names no page of the journal")
+	}
+	ref.Span = n.Span
+	return ref, true
+}
+
+// ParseRef reads a link as it is written in a field. It is zero where that names no
+// page.
+func ParseRef(s string) Ref {
 	to := strings.TrimSuffix(strings.TrimPrefix(s, "[["), "]]")
 	to, _, _ = strings.Cut(to, "|") // words for the reader mean nothing in a field
 	to, anchor, _ := strings.Cut(to, "#")
 	to = strings.TrimSuffix(strings.TrimSpace(to), ".md")
-	anchor = strings.ToLower(strings.TrimSpace(anchor))
 	if to == "" {
-		return Ref{}, d.Refuse(n.Span, NotALink, "this names no page of the journal")
+		return Ref{}
 	}
-	return Ref{To: to, Anchor: anchor, Span: n.Span}, true
+	return Ref{To: to, Anchor: strings.ToLower(strings.TrimSpace(anchor))}
 }
 
 func readAnswer(d *front.Decoder, n front.Node) (Answer, bool) {
