@@ -24,7 +24,7 @@ type Note struct {
 	Body           []Session     `field:"body" tells:"body" doc:"measurings of the wearer taken that day" eg:"[{over: [shift], waist girth: 28 in}]"`
 	Opened         []Word        `field:"opened" doc:"seams unpicked that day" eg:"[side]"`
 	Sewed          []Word        `field:"sewed" doc:"seams sewn that day" eg:"[side]"`
-	Altered        []Altered     `field:"altered" doc:"what was changed on the garment" eg:"[{seam: side back, was: 5/8 in, now: 1/4 in}]"`
+	Altered        []Altered     `field:"altered" tells:"change" doc:"what was changed on the garment" eg:"[{seam: side back, was: 5/8 in, now: 1/4 in}]"`
 	PatternChanged Changes       `field:"pattern changed" tells:"change" doc:"what was changed on the pattern while cutting, by measure" eg:"{upper arm girth: 1 in}"`
 	OnPattern      Answer        `field:"on the pattern" tells:"change" doc:"whether that change reached the paper"`
 	Decided        []Decision    `field:"decided" doc:"questions that were settled, and why" eg:"[{question: \"Keep the cuffs?\", chose: a plain wrist, because: no cloth is left}]"`
@@ -65,15 +65,15 @@ type Altered struct {
 	Seam        Word            `field:"seam" doc:"the seam that was sewn anew" eg:"side back"`
 	Panel       string          `field:"panel" doc:"the piece that was let in" eg:"gusset"`
 	Place       string          `field:"where" doc:"where on the garment" eg:"left and right"`
-	At          Levels          `field:"at" tells:"change" doc:"the measures at which it was done; all that the seam crosses, where not given" eg:"[waist girth]"`
-	Was         quantity.Length `field:"was" tells:"change" doc:"allowance on each edge before" eg:"5/8 in"`
-	Now         quantity.Length `field:"now" tells:"change" doc:"allowance on each edge after" eg:"1/4 in"`
-	LetOut      quantity.Edges  `field:"let out" tells:"change" doc:"how much it was let out, and on what that is counted" eg:"3/8 in each edge"`
-	TakenIn     quantity.Edges  `field:"taken in" tells:"change" doc:"how much it was taken in, and on what that is counted" eg:"1/2 in each seam"`
+	At          Levels          `field:"at" doc:"the measures at which it was done; all that the seam crosses, where not given" eg:"[waist girth]"`
+	Was         quantity.Length `field:"was" doc:"allowance on each edge before" eg:"5/8 in"`
+	Now         quantity.Length `field:"now" doc:"allowance on each edge after" eg:"1/4 in"`
+	LetOut      quantity.Edges  `field:"let out" doc:"how much it was let out, and on what that is counted" eg:"3/8 in each edge"`
+	TakenIn     quantity.Edges  `field:"taken in" doc:"how much it was taken in, and on what that is counted" eg:"1/2 in each seam"`
 	Count       int             `field:"count" doc:"how many panels; 1 where not given" eg:"2"`
 	Times       int             `field:"times" doc:"how often the seams cross one reading, where it is not their count" eg:"2"`
-	Widths      Changes         `field:"widths" tells:"change" doc:"how wide one panel is, finished, at each measure" eg:"{bust girth: 1 in, waist girth: 1/2 in}"`
-	Changes     Changes         `field:"changes" tells:"change" doc:"what it does to each measure in all; less than nothing makes it smaller" eg:"{waist girth: 1 1/2 in}"`
+	Widths      Changes         `field:"widths" doc:"how wide one panel is, finished, at each measure" eg:"{bust girth: 1 in, waist girth: 1/2 in}"`
+	Changes     Changes         `field:"changes" doc:"what it does to each measure in all; less than nothing makes it smaller" eg:"{waist girth: 1 1/2 in}"`
 	Because     string          `field:"because" doc:"why it was done" eg:"it gaped"`
 }
 
