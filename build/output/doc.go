@@ -25,6 +25,10 @@
 // No link inside the folder is followed. The folder itself may be reached by
 // one.
 //
+// The mark also says whom the site is for. A site for somebody else is never put in
+// its place: what was made to be shared must not turn into the maker's own copy for
+// want of a word, nor the other way round. That is an [Others] error.
+//
 // # What a killed run leaves
 //
 // A folder that is not there yet is filled under another name beside it and

@@ -27,6 +27,7 @@ type mark struct {
 	// Recipe is that of the site, or zero while the folder is being changed and
 	// when a file could not be made.
 	Recipe keep.Sum `json:"recipe"`
+	For    string   `json:"for,omitempty"` // whom the site is for; "" for its maker
 	Files  []entry  `json:"files"`
 }
 

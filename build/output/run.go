@@ -52,6 +52,9 @@ func (r *run) write(ctx context.Context) (Report, error) {
 	if err != nil {
 		return Report{}, fmt.Errorf("%s cannot be relied on: %w; choose another folder", path.Join(r.dir, source.SiteMark), err)
 	}
+	if m != nil && m.For != r.plan.For {
+		return Report{}, &Others{Dir: r.dir, For: m.For}
+	}
 	if r.found, err = scan(r.dir, r.root, m); err != nil {
 		return Report{}, err
 	}
@@ -97,7 +100,7 @@ func (r *run) write(ctx context.Context) (Report, error) {
 
 // announce writes a mark that names the old and the new files together.
 func (r *run) announce(old []entry) error {
-	m := mark{Version: markVersion, Files: append([]entry{}, old...)}
+	m := mark{Version: markVersion, For: r.plan.For, Files: append([]entry{}, old...)}
 	for _, f := range r.plan.Files {
 		_, had := r.old[f.Path]
 		if _, strange := r.strange.Load(f.Path); !had && !strange {
@@ -134,7 +137,7 @@ func (r *run) makeParts(owned bool) error {
 
 // outcome returns the final mark and the joined faults.
 func (r *run) outcome() (mark, error) {
-	m := mark{Version: markVersion, Files: []entry{}}
+	m := mark{Version: markVersion, For: r.plan.For, Files: []entry{}}
 	var faults []error
 	for _, made := range r.made {
 		if made.entry.Path != "" {

@@ -25,6 +25,7 @@ type Session struct {
 	dir  string
 	root *os.Root
 	lock string
+	whom string      // the site is for
 	mark fs.FileInfo // as it was read or written last
 	old  map[string]entry
 }
@@ -59,6 +60,7 @@ func Hold(ctx context.Context, dir string) (*Session, error) {
 	if err != nil {
 		return nil, errors.Join(err, root.Close())
 	}
+	s.whom = m.For
 	for _, e := range m.Files {
 		s.old[e.Path] = e
 	}
@@ -77,7 +79,7 @@ func (s *Session) Put(ctx context.Context, files []File) (Report, error) {
 	if now, err := s.root.Lstat(source.SiteMark); err != nil || now.Size() != s.mark.Size() || !now.ModTime().Equal(s.mark.ModTime()) {
 		return Report{}, ErrOther
 	}
-	r := newRun(s.dir, s.root, &plan{Site: Site{Files: files}})
+	r := newRun(s.dir, s.root, &plan{Site: Site{Files: files, For: s.whom}})
 	r.old, r.found = s.old, make(map[string]fs.FileInfo, len(files))
 	for _, f := range files {
 		if _, ok := s.old[f.Path]; !ok {
@@ -116,7 +118,7 @@ func (s *Session) Close(ctx context.Context, recipe keep.Recipe) error {
 	if now, err := s.root.Lstat(source.SiteMark); err != nil || !now.ModTime().Equal(s.mark.ModTime()) {
 		return nil // somebody else has noted it
 	}
-	m := mark{Version: markVersion, Recipe: keep.Sum(recipe)}
+	m := mark{Version: markVersion, Recipe: keep.Sum(recipe), For: s.whom}
 	for _, e := range s.old {
 		m.Files = append(m.Files, e)
 	}

@@ -13,6 +13,10 @@ type Site struct {
 	// with the zero Recipe is never current.
 	Recipe keep.Recipe
 	Files  []File
+
+	// For is whom the site is for; "" for its maker. A folder that holds a site for
+	// somebody else is refused with an [Others] error.
+	For string
 }
 
 // A File is one file of a site. Either Content or From says what it holds.
