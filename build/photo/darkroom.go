@@ -42,6 +42,9 @@ type Darkroom struct {
 	// unchanged files need not be read. Where it is empty all files are read.
 	Journal string
 
+	// Blur is which regions of which files are made unsharp before they are scaled.
+	Blur map[string][]Region
+
 	// Workers is how many pictures are worked on at once; zero means one for
 	// every core.
 	Workers int

@@ -5,6 +5,7 @@ import (
 	"crypto/sha256"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"image"
 	"io"
 	"io/fs"
@@ -46,6 +47,11 @@ func (b *bench) work(ctx context.Context, name string) (Result, error) {
 		return result, err
 	}
 	recipe := keep.NewRecipe("photo", version, content.String())
+	blur := b.Blur[name]
+	if len(blur) > 0 {
+		recipe = keep.NewRecipe("photo, blurred", blurVersion, fmt.Sprint(version), content.String(), fmt.Sprint(blur))
+		info.perPixel += 4 // a copy to blur
+	}
 	if pictures, fault, ok := b.recall(recipe); ok {
 		result.Pictures, result.Fault = pictures, fault
 		return result, nil
@@ -57,7 +63,7 @@ func (b *bench) work(ctx context.Context, name string) (Result, error) {
 		return result, err
 	}
 	defer b.room.Release(cost)
-	rec, err := b.develop(ctx, from, info, content)
+	rec, err := b.develop(ctx, from, info, content, blur)
 	if errors.Is(err, errChanged) {
 		result.Fault = faultf("this file was changed while it was being read; run the same again")
 		return result, b.forget(name, from)
@@ -94,12 +100,15 @@ var errChanged = errors.New("the file was changed while it was read")
 
 // develop decodes a picture, puts its prints into the store and returns what
 // to remember of it.
-func (b *bench) develop(ctx context.Context, from *original, info Info, content keep.Sum) (record, error) {
+func (b *bench) develop(ctx context.Context, from *original, info Info, content keep.Sum, blur []Region) (record, error) {
 	m, fault, err := decodeExactly(ctx, from, info, content)
 	if fault != nil || err != nil {
 		return record{Fault: fault}, err
 	}
 	toPNG, ending := asPNG(m), ".jpg"
+	if len(blur) > 0 {
+		m = blurred(m, info, blur)
+	}
 	if toPNG {
 		ending = ".png"
 	}
