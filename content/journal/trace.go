@@ -4,6 +4,8 @@ import (
 	"path"
 	"slices"
 	"strings"
+
+	"hussif/content/source"
 )
 
 // A Question is something that was asked of a journal, or of what was worked out
@@ -126,6 +128,9 @@ func (j *Journal) Holds(file string) bool {
 	_, ok := j.files[file]
 	return ok
 }
+
+// Entry returns a file of the journal's folder, for who has asked whether that holds it.
+func (j *Journal) Entry(file string) source.Entry { return j.files[file] }
 
 // FilesIn returns the names of the files in one folder of the journal, in order.
 func (j *Journal) FilesIn(folder string) []string {

@@ -10,7 +10,7 @@ import (
 // neither that something was there nor how much: emptied items, lists and quotes
 // go too, and footnotes are counted anew.
 func HidePrivate(tree ast.Node) {
-	open := openFootnotes(tree)
+	open := OpenFootnotes(tree)
 	var hidden []ast.Node
 	visit(tree, func(n ast.Node) bool {
 		remark, isRemark := n.(*RemarkNode)
@@ -64,9 +64,9 @@ func removeBlock(n ast.Node) {
 	}
 }
 
-// openFootnotes returns the numbers of the footnotes that are called from a place
+// OpenFootnotes returns the numbers of the footnotes that are called from a place
 // outside all private remarks, be it from another such footnote.
-func openFootnotes(tree ast.Node) map[int]bool {
+func OpenFootnotes(tree ast.Node) map[int]bool {
 	list := footnotes(tree)
 	if list == nil {
 		return nil

@@ -81,7 +81,7 @@ func ReadTree(f *source.File, body source.Span, from Start) (ast.Node, Doc) {
 	context.Set(bodyKey, body)
 	tree := markdown.Parse(text.NewReader(src), parser.WithContext(context))
 
-	g := gatherer{src: src, doc: Doc{Body: body}, open: openFootnotes(tree)}
+	g := gatherer{src: src, doc: Doc{Body: body}, open: OpenFootnotes(tree)}
 	g.anchors.take(from.Taken)
 	if deep := g.walk(tree, 0, false); deep != nil {
 		at := max(deep.Pos(), 0)
