@@ -92,7 +92,11 @@ func (p *printer) menu(f Frame) {
 func (p *printer) bottom(f Frame) {
 	p.WriteString("</main>\n<footer class=\"colophon\">\n<p>")
 	p.text(f.Site)
-	p.WriteString(`, a journal kept with hussif. <a href="`)
-	p.text(address(f.Root + FoundPath))
-	p.WriteString("\">What check found</a></p>\n</footer>\n</body>\n</html>\n")
+	p.WriteString(`, a journal kept with hussif.`)
+	if !f.Shared {
+		p.WriteString(` <a href="`)
+		p.text(address(f.Root + FoundPath))
+		p.WriteString("\">What check found</a>")
+	}
+	p.WriteString("</p>\n</footer>\n</body>\n</html>\n")
 }

@@ -11,6 +11,7 @@ type Frame struct {
 	Section string // the entry of the menu that it belongs to: "builds", "people" ...
 	Crumbs  []Link // the way down to it, without itself
 	Feed    bool   // the site has a feed of its notes, at [FeedPath]
+	Shared  bool   // the site is for others, and has no page of what check found
 	About   string // a sentence for search engines and link previews; may be empty
 }
 

@@ -18,12 +18,14 @@ func (b *book) build(r *journal.Build) any {
 	d := b.at(address.Of(r.ID))
 	fits := b.fit(r)
 	view := theme.Build{
-		Frame:     b.frame(d.path, r.Title, cmp.Or(r.Garment, "Build"), "builds", d.shelfLink(journal.KindBuild)),
-		Photo:     d.opener(r),
-		State:     string(stateOf(r)),
-		Facts:     d.buildFacts(r),
-		Body:      d.body(r),
-		Sheets:    []theme.Link{{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"}, {Href: d.root + address.Under(r.ID, address.Documentation), Text: "Documentation"}},
+		Frame: b.frame(d.path, r.Title, cmp.Or(r.Garment, "Build"), "builds", d.shelfLink(journal.KindBuild)),
+		Photo: d.opener(r),
+		State: string(stateOf(r)),
+		Facts: d.buildFacts(r),
+		Body:  d.body(r),
+		Sheets: b.sheets(
+			[]theme.Link{{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"}},
+			[]theme.Link{{Href: d.root + address.Under(r.ID, address.Documentation), Text: "Documentation"}}),
 		FitNow:    d.fitTable("Fit today", fits.now),
 		Tapes:     d.tapes(fits.now),
 		Room:      d.room(r),
@@ -44,7 +46,7 @@ func (b *book) build(r *journal.Build) any {
 		Backlinks: d.backlinks(r),
 		Tags:      d.tagLinks(r.Tags),
 	}
-	if len(r.Seams) > 0 {
+	if len(r.Seams) > 0 && !b.shared() {
 		view.Sheets = append(view.Sheets, theme.Link{Href: d.root + address.Under(r.ID, address.TakeDown), Text: "Take-down"})
 	}
 	for _, layer := range r.Over {

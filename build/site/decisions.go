@@ -81,7 +81,7 @@ func (b *book) decisionsPage() any {
 		Frame: b.frame(d.path, "Decisions", "", "decisions"),
 	}
 	if len(b.allDecisions().All) == 0 {
-		view.Empty = "Nothing yet. Begin a paragraph of a note with \"Decided:\" and it is gathered here."
+		view.Empty = b.empty("Nothing yet. Begin a paragraph of a note with \"Decided:\" and it is gathered here.")
 	}
 	add := func(title, anchor string, groups []decision.Group) {
 		if len(groups) == 0 {

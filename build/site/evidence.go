@@ -94,7 +94,7 @@ func (b *book) evidencePage() any {
 		Frame: b.frame(d.path, "Evidence", "", "evidence"), Rests: b.evidenceRests(),
 	}
 	if len(b.allEvidence().Features) == 0 {
-		view.Empty = "Nothing yet. Add `shows: [...]` to a reference, with the details that it shows."
+		view.Empty = b.empty("Nothing yet. Add `shows: [...]` to a reference, with the details that it shows.")
 	}
 	for _, f := range b.allEvidence().Features {
 		line := theme.FeatureLine{Feature: d.feature(f.Name), Shows: len(f.Shown), Lacks: len(f.Lacked)}
@@ -245,6 +245,9 @@ func (b *book) documentation(r *journal.Build) any {
 	}
 	view.Methods = d.methods(r)
 	view.Short = d.short(r)
+	if b.shared() {
+		return view
+	}
 	if len(view.Claims) == 0 {
 		view.Empty = append(view.Empty, "no features are claimed: add `features:` to the build")
 	}

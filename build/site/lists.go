@@ -43,7 +43,7 @@ func (b *book) list(s shelf) any {
 	if groups := d.groups(s.Kind); len(groups) > 0 {
 		view.Groups = groups
 	} else {
-		view.Empty = howToAdd[s.Kind]
+		view.Empty = b.empty(howToAdd[s.Kind])
 	}
 	return view
 }
@@ -249,7 +249,7 @@ func (b *book) nextTime() any {
 	d := b.at(address.NextTime)
 	view := theme.NextTime{
 		Frame: b.frame(d.path, "Next time", "", "next time"),
-		Empty: "Nothing yet. Begin a paragraph of a note with \"Next time:\" and it is gathered here.",
+		Empty: b.empty("Nothing yet. Begin a paragraph of a note with \"Next time:\" and it is gathered here."),
 	}
 	add := func(title string, groups []lesson.Group) {
 		if len(groups) == 0 {

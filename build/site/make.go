@@ -25,8 +25,9 @@ type Order struct {
 	Findings []source.Finding // of check; none of them an error
 	Bodies   *Bodies          // seen while the journal was read, or nil
 	Today    edtf.Day
-	Out      string      // the site's folder
-	Recipe   keep.Recipe // stands for all of the above but Out, for another run to know
+	For      journal.Audience // whom the site is for, of whose journal this is; "" for its maker
+	Out      string           // the site's folder
+	Recipe   keep.Recipe      // stands for all of the above but Out, for another run to know
 	Photos   *photo.Darkroom
 	Workshop *Workshop // nil for one that is used once
 }
@@ -54,11 +55,11 @@ func Make(ctx context.Context, o Order) (Made, []source.Finding, error) {
 			return made, nil, err
 		}
 	}
-	o.Workshop.Show(Input{Journal: o.Journal, Findings: o.Findings, Bodies: o.Bodies, Pictures: pictures, Today: o.Today})
+	o.Workshop.Show(Input{Journal: o.Journal, Findings: o.Findings, Bodies: o.Bodies, Pictures: pictures, Today: o.Today, For: o.For})
 	files := append(assets(), o.Workshop.Files()...)
 	made.Pages = o.Workshop.Pages()
 	files = append(files, copies(pictures)...)
-	made.Report, err = output.Write(ctx, o.Out, output.Site{Recipe: o.Recipe, Files: files})
+	made.Report, err = output.Write(ctx, o.Out, output.Site{Recipe: o.Recipe, Files: files, For: string(o.For)})
 	if err != nil {
 		return made, nil, fmt.Errorf("writing the site: %w", err)
 	}

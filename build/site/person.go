@@ -18,10 +18,10 @@ func (b *book) person(r *journal.Person) any {
 		Frame: b.frame(d.path, r.Title, "Wearer", "people", d.shelfLink(journal.KindPerson)),
 		Photo: d.opener(r),
 		Body:  d.body(r),
-		Sheets: []theme.Link{
+		Sheets: b.sheets([]theme.Link{
 			{Href: d.root + address.Under(r.ID, address.Wardrobe), Text: "Wardrobe: does it still fit"},
 			{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"},
-		},
+		}, nil),
 		Time:      d.bodyOverTime(r),
 		Advances:  d.garmentAdvances(r, builds),
 		Usual:     r.Usual,

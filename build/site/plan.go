@@ -20,6 +20,7 @@ type Input struct {
 	Bodies   *Bodies                    // seen while the journal was read, or nil
 	Pictures map[string][]photo.Picture // scaled copies by the picture's path in the journal, narrowest first
 	Today    edtf.Day
+	For      journal.Audience // whom the site is for, of whose journal this is; "" for its maker
 
 	// Await, where it is set, waits for the findings while check is still looking.
 	Await func() []source.Finding
@@ -51,7 +52,9 @@ func (b *book) pages() []page {
 	add(address.Start, (*book).start)
 	add(address.NextTime, (*book).nextTime)
 	add(address.Tags, (*book).tags)
-	add(address.Found, (*book).found)
+	if !b.shared() {
+		add(address.Found, (*book).found)
+	}
 	add(address.ToDo, (*book).toDo)
 	add(address.Decisions, (*book).decisionsPage)
 	add(address.Stash, (*book).stashPage)
@@ -83,10 +86,15 @@ func (b *book) addPagesOf(r journal.Record, add func(path string, view func(*boo
 	id := r.Head().ID
 	add(b.facts.paths[id], func(b *book) any { return b.record(r) })
 	b.addWorkPages(r, add)
+	if r, ok := r.(*journal.Build); ok {
+		add(address.Under(id, address.Documentation), func(b *book) any { return b.documentation(r) })
+	}
+	if b.shared() {
+		return
+	}
 	switch r := r.(type) {
 	case *journal.Build:
 		add(address.Under(id, address.Remake), func(b *book) any { return b.buildSheet(r) })
-		add(address.Under(id, address.Documentation), func(b *book) any { return b.documentation(r) })
 		if len(r.Seams) > 0 {
 			add(address.Under(id, address.TakeDown), func(b *book) any { return b.takeDown(r) })
 		}
@@ -136,7 +144,7 @@ func (b *book) frame(path, title, kind, section string, crumbs ...theme.Link) th
 	}
 	return theme.Frame{
 		Site: name, Title: title, Kind: kind, Root: address.Root(path), Section: section,
-		Crumbs: crumbs, Feed: true,
+		Crumbs: crumbs, Feed: true, Shared: b.shared(),
 	}
 }
 

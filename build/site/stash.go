@@ -16,7 +16,7 @@ func (b *book) stashPage() any {
 		Rests: []string{"On hand is what was bought less what was used, by the notes; a left-over piece is part of that"},
 	}
 	if len(b.allStock()) == 0 {
-		view.Empty = "Nothing yet. Write `bought: [...]` in a note, with a material and an amount."
+		view.Empty = b.empty("Nothing yet. Write `bought: [...]` in a note, with a material and an amount.")
 	}
 	for _, s := range b.allStock() {
 		view.Rows = append(view.Rows, d.stashRow(s))

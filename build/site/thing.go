@@ -35,7 +35,7 @@ func (b *book) pattern(r *journal.Pattern) any {
 	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
 	view.Facts = d.patternFacts(r)
-	view.Sheets = []theme.Link{{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"}}
+	view.Sheets = b.sheets([]theme.Link{{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"}}, nil)
 	builds := b.buildsLinking(r.ID, "pattern")
 	view.Builds = d.cards(records(builds))
 	view.Fit = d.fitGrid("Across builds", b.then(builds), "Every build cut from this pattern, on the day it was first finished.")
@@ -180,7 +180,7 @@ func (b *book) occasion(r *journal.Occasion) any {
 			view.Hands = append(view.Hands, theme.Fact{Name: name, Value: d.helpWords(h)})
 		}
 		for _, g := range w.Garments {
-			if build, ok := b.Journal.Named(string(g.Build)); ok && !outing.Passed && g.Trouble() {
+			if build, ok := b.Journal.Named(string(g.Build)); ok && !b.shared() && !outing.Passed && g.Trouble() {
 				view.NotReady = append(view.NotReady, build.Head().Title+": "+g.Fits.Words(b.Journal.Settings.Format))
 			}
 		}

@@ -83,7 +83,7 @@ func BenchmarkSite(b *testing.B) {
 
 func makeSiteOnce(b *testing.B, dir, out string) {
 	say := newVoice(Streams{Out: io.Discard, Err: io.Discard})
-	if err := makeSite(b.Context(), say, dir, out, edtf.DayOf(2026, 11, 25)); err != nil {
+	if err := makeSite(b.Context(), say, siteOrder{dir: dir, out: out, day: edtf.DayOf(2026, 11, 25)}); err != nil {
 		b.Fatal(err)
 	}
 }

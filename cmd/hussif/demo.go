@@ -50,7 +50,7 @@ func demonstrate(ctx context.Context, say *voice, dir string, day edtf.Day) erro
 	if kept > 0 {
 		say.sayf("Left as they are, for they were there already: %s.", number(kept, "file"))
 	}
-	if err := makeSite(ctx, say, journalDir, siteDir, day); err != nil {
+	if err := makeSite(ctx, say, siteOrder{dir: journalDir, out: siteDir, day: day}); err != nil {
 		return err
 	}
 	w, err := openJournal(journalDir)

@@ -18,6 +18,7 @@ import (
 	"hussif/build/preview"
 	"hussif/build/site"
 	"hussif/content/edtf"
+	"hussif/content/journal"
 )
 
 // flagged returns the day that was asked for, or today, whichever day that is.
@@ -45,7 +46,7 @@ func watchSite(ctx context.Context, say *voice, dir, out string, day func() edtf
 	if err != nil {
 		return err
 	}
-	w := &siteWatch{say: say, dir: dir, out: out, day: day, store: store, name: pagesOf(absolute), upkeep: &site.Upkeep{
+	w := &siteWatch{say: say, dir: dir, out: out, day: day, store: store, name: pagesOf(absolute, ""), upkeep: &site.Upkeep{
 		Files: os.DirFS(absolute), Out: out, Today: day, Workshop: workshop,
 		Photos: &photo.Darkroom{Store: store, Journal: absolute},
 	}}
@@ -141,5 +142,10 @@ func (w *siteWatch) end(ctx context.Context) error {
 	return errors.Join(w.upkeep.Close(ctx, recipe), w.store.PutLast(w.name, ledger), w.store.Put(recipe, report))
 }
 
-// pagesOf names the ledger of the pages of a journal's site.
-func pagesOf(absolute string) keep.Recipe { return keep.NewRecipe("pages of a site", 1, absolute) }
+// pagesOf names the ledger of the pages of a journal's site for somebody.
+func pagesOf(absolute string, who journal.Audience) keep.Recipe {
+	if who != "" {
+		return keep.NewRecipe("pages of a site for others", 1, absolute, string(who))
+	}
+	return keep.NewRecipe("pages of a site", 1, absolute)
+}
