@@ -12,15 +12,21 @@ import (
 
 func checkCommand(say *voice) *cobra.Command {
 	var asJSON, rules bool
+	var who audienceFlag
 	c := &cobra.Command{
 		Use:   "check [journal]",
 		Short: "Look through a journal for slips and loose ends",
 		Long: `check reads every file of a journal and tells all that is amiss at once: each
 finding with its file, line and column, the line itself, and what could stand
 there. Errors keep a site from being made; warnings and hints do not. Nothing in
-the journal is changed. The exit status is 1 where there are errors.`,
+the journal is changed. The exit status is 1 where there are errors.
+
+With --for circle or --for public it tells instead what these will see of the journal:
+every page, with its photos and measures, and what only you can judge: measures
+and money told in words, and photos that may show a face.`,
 		Example: `  hussif check
   hussif check ~/costumes --json
+  hussif check --for circle
   hussif check --rules`,
 		Args: atMostOne("journal"),
 		RunE: func(_ *cobra.Command, args []string) error {
@@ -31,6 +37,9 @@ the journal is changed. The exit status is 1 where there are errors.`,
 			w, err := openJournal(firstArg(args))
 			if err != nil {
 				return err
+			}
+			if others := who.others(); others != "" {
+				return say.seenBy(w, others, asJSON)
 			}
 			if asJSON {
 				err = source.PrintJSON(say.Out, w.findings)
@@ -45,6 +54,8 @@ the journal is changed. The exit status is 1 where there are errors.`,
 	}
 	c.ValidArgsFunction = completeFolder
 	c.Flags().BoolVar(&asJSON, "json", false, "print the findings as JSON")
+	c.Flags().Var(&who, "for", "tell what `others` will see: circle or public")
+	completeAudience(c)
 	c.Flags().BoolVar(&rules, "rules", false, "explain every rule, with an example of each")
 	return c
 }

@@ -16,6 +16,7 @@ import (
 func printouts() []printout {
 	return []printout{
 		{"check", reflect.TypeFor[[]source.FindingJSON]()},
+		{"check --for circle", reflect.TypeFor[seenJSON]()},
 		{"site", reflect.TypeFor[siteJSON]()},
 		{"fit", reflect.TypeFor[[]fitJSON]()},
 		{"takedown", reflect.TypeFor[takeDownJSON]()},

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -62,6 +63,7 @@ func TestAnswersAreAsExplained(t *testing.T) {
 	for _, args := range [][]string{
 		{"check", dir, "--json"},
 		{"check", faultyFolder(t), "--json"},
+		{"check", dir, "--for", "circle", "--json"},
 		{"site", pictures, "--json"},
 		{"site", pictures, "--json"},
 		{"site", faultyFolder(t), "--json"},
@@ -81,6 +83,10 @@ func TestAnswersAreAsExplained(t *testing.T) {
 		if err := json.Unmarshal(out.Bytes(), &answer); err != nil {
 			t.Fatalf("hussif %s: %v", strings.Join(args, " "), err)
 		}
+		command := args[0]
+		if slices.Contains(args, "--for") && command == "check" {
+			command = "check --for circle"
+		}
 		items, list := answer.([]any)
 		if !list {
 			items = []any{answer}
@@ -89,9 +95,9 @@ func TestAnswersAreAsExplained(t *testing.T) {
 			t.Errorf("hussif %s answers nothing", strings.Join(args, " "))
 		}
 		for _, item := range items {
-			explained(t, args[0], fields[args[0]], "", item.(map[string]any))
+			explained(t, command, fields[command], "", item.(map[string]any))
 		}
-		tried[args[0]] = true
+		tried[command] = true
 	}
 	for command := range fields {
 		if !tried[command] {

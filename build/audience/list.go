@@ -1,0 +1,202 @@
+package audience
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"hussif/content/front"
+	"hussif/content/journal"
+	"hussif/content/source"
+)
+
+// A Page is a page as an audience sees it.
+type Page struct {
+	ID       journal.ID
+	Title    string
+	Photos   []string // by path, those that are blurred among them
+	Measures []string // of a body or a garment, each with its value
+	Money    int      // how many amounts are told
+}
+
+// Pages lists what the audience sees, page by page.
+func (s *Share) Pages() []Page {
+	j, _ := s.Folder.Journal(nil)
+	var pages []Page
+	for _, r := range j.Records() {
+		p := Page{ID: r.Head().ID, Title: r.Head().Title}
+		for _, picture := range journal.Pictures(r) {
+			if !slices.Contains(p.Photos, picture.Path) {
+				p.Photos = append(p.Photos, picture.Path)
+			}
+		}
+		add := func(readings journal.Readings) {
+			for _, m := range readings {
+				p.Measures = append(p.Measures, m.Point.String()+" "+j.Settings.Format.Estimate(m.Value))
+			}
+		}
+		sessions := func(list []journal.Session) {
+			for _, session := range list {
+				add(session.Readings)
+			}
+		}
+		switch r := r.(type) {
+		case *journal.Person:
+			sessions(r.Measured)
+		case *journal.Build:
+			p.Money += count(r.Planned.Has("cost"))
+		case *journal.Note:
+			add(r.Measured)
+			sessions(r.Body)
+			p.Money += len(r.Spent)
+			for _, m := range r.Bought {
+				p.Money += count(m.Has("cost"))
+			}
+		case *journal.Material:
+			p.Money += count(r.Has("price"))
+		}
+		pages = append(pages, p)
+	}
+	return pages
+}
+
+func count(yes bool) int {
+	if yes {
+		return 1
+	}
+	return 0
+}
+
+// The rules of [Share.Doubts].
+const (
+	InWords  = "measure in words"
+	NotSaid  = "face or not"
+	NotParts = "not to be parted"
+)
+
+// Doubts finds what the audience will see of a journal that only its maker can judge:
+// measures and money told in words, and photos of which is not said whether they show a
+// face; and texts that had to be left out. Places are those in the whole journal.
+func (s *Share) Doubts(full *journal.Journal) []source.Finding {
+	sight := newSight(full, s.Who)
+	left, _ := s.Folder.Journal(nil)
+	at := make(map[journal.ID]journal.Record)
+	for _, r := range full.Records() {
+		at[r.Head().ID] = r
+	}
+	var found []source.Finding
+	for _, r := range left.Records() {
+		whole := at[r.Head().ID]
+		wearers := sight.wearers(whole)
+		for _, words := range sayings(r.Head().File) {
+			what := ""
+			switch {
+			case tellsMoney(words) && !sight.allowed(journal.OfMoney, wearers):
+				what = "money"
+			case tellsBody(words) && !sight.allowed(journal.OfBody, wearers):
+				what = "a measure"
+			default:
+				continue
+			}
+			f := source.Found(find(whole.Head().File, words), source.Warning, InWords, "the %s can read %s here", s.Who, what)
+			f.Help = "put it into a paragraph that begins `Private:`, or leave the figure out"
+			found = append(found, f)
+		}
+		for _, p := range journal.Pictures(whole) {
+			if ofPeople(whole) && p.Face == journal.Unsaid && p.Share == "" && !p.InText && sight.photos.shown(p.Path) && len(p.Blur) == 0 {
+				f := source.Found(p.Span, source.Hint, NotSaid, "nothing says whether somebody can be recognised here, and the %s sees it", s.Who)
+				f.Help = "add `face: no`, or `face: yes` with `blur:` or `share:`"
+				found = append(found, f)
+			}
+		}
+	}
+	for _, r := range s.Cut {
+		f := source.Found(r.Head().Text.Body.At(0, 0), source.Warning, NotParts, "what is private here cannot be cut out cleanly, so more of the text is left out than that")
+		f.Help = "give it a paragraph or a list item of its own"
+		found = append(found, f)
+	}
+	return source.Sort(found)
+}
+
+var aQuote = regexp.MustCompile(`"(?:\\.|[^"\\])*"`)
+
+// sayings returns what a page says in words: the lines of its text, and the values of
+// its front matter.
+func sayings(f *source.File) []string {
+	parts, _ := front.Split(f)
+	var out []string
+	for _, quote := range aQuote.FindAll(f.Data[parts.Front.Start:parts.Front.End], -1) {
+		var words string
+		if json.Unmarshal(quote, &words) == nil {
+			out = append(out, words)
+		}
+	}
+	for line := range strings.Lines(string(f.Data[parts.Body.Start:parts.Body.End])) {
+		out = append(out, strings.TrimSpace(line))
+	}
+	return out
+}
+
+var (
+	aLength = regexp.MustCompile(`(?i)(\d+)(?:[.,]\d+|\s+\d/\d+|\s*[¼½¾⅛⅜⅝⅞])?\s*(in\b|inch(?:es)?\b|cm\b|mm\b|["″])`)
+	aBody   = regexp.MustCompile(`(?i)\b(bust|chest|waist|hips?|bicep|upper arm|elbow|wrist|thigh|calf|neck|shoulders?|across back|back width|nape|girth|tall|height)\b`)
+	someSum = regexp.MustCompile(`(?i)[€£$]\s?\d|\b\d+(?:[.,]\d\d)?\s?(?:€|£|eur\b|gbp\b|usd\b|euros?\b|pounds?\b|dollars?\b)`)
+)
+
+// least is what is as long as a wrist is round, by unit: below it a length is an
+// allowance, a panel or a change (common practice).
+var least = map[string]float64{"in": 5, "inch": 5, "inches": 5, `"`: 5, "″": 5, "cm": 13, "mm": 130}
+
+// tellsBody reports whether a line names a part of the body and a length that it may
+// have.
+func tellsBody(line string) bool {
+	if !aBody.MatchString(line) {
+		return false
+	}
+	for _, m := range aLength.FindAllStringSubmatch(line, -1) {
+		if v, err := strconv.ParseFloat(m[1], 64); err == nil && v >= least[strings.ToLower(m[2])] {
+			return true
+		}
+	}
+	return false
+}
+
+func tellsMoney(line string) bool { return someSum.MatchString(line) }
+
+// find returns where a file has some words; its start where it writes them otherwise.
+func find(f *source.File, words string) source.Span {
+	at := bytes.Index(f.Data, []byte(words))
+	if at < 0 {
+		return f.Span(0, 0)
+	}
+	return f.Span(at, at+len(words))
+}
+
+// Summary says in a sentence how much of a journal is seen.
+func Summary(who journal.Audience, pages []Page, all int) string {
+	photos := make(map[string]bool)
+	measures, money := 0, 0
+	for _, p := range pages {
+		for _, name := range p.Photos {
+			photos[name] = true
+		}
+		measures += len(p.Measures)
+		money += p.Money
+	}
+	return fmt.Sprintf("the %s sees %d of %d pages, %s, %s and %s", who, len(pages), all,
+		some(len(photos), "photo"), some(measures, "measure"), some(money, "amount of money", "amounts of money"))
+}
+
+func some(n int, one string, many ...string) string {
+	switch {
+	case n == 0:
+		return "no " + append(many, one+"s")[0]
+	case n == 1:
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, append(many, one+"s")[0])
+}
