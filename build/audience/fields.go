@@ -3,6 +3,8 @@ package audience
 import (
 	"path"
 	"reflect"
+	"regexp"
+	"slices"
 	"strings"
 
 	"hussif/content/front"
@@ -47,7 +49,37 @@ func (s *sieve) value(n front.Node, t reflect.Type, field reflect.StructField) (
 	case isGroup(t):
 		return s.group(n, t)
 	}
-	return n, true
+	return s.words(n), true
+}
+
+// aTie is a tie in words that are no Markdown.
+var aTie = regexp.MustCompile(`\[\[([^\[\]|#]*)(?:#[^\[\]|]*)?(?:\|[^\[\]]*)?\]\]`)
+
+// words takes the ties out of words that lead to what is hidden.
+func (s *sieve) words(n front.Node) front.Node {
+	switch n.Kind {
+	case front.Text:
+		if strings.Contains(n.Text, "[[") {
+			n.Text = aTie.ReplaceAllStringFunc(n.Text, func(tie string) string {
+				r, ok := s.full.Find(strings.TrimSpace(aTie.FindStringSubmatch(tie)[1]))
+				if ok && !s.seen[r] {
+					return Elsewhere
+				}
+				return tie
+			})
+		}
+	case front.List:
+		n.Items = slices.Clone(n.Items)
+		for i := range n.Items {
+			n.Items[i] = s.words(n.Items[i])
+		}
+	case front.Map:
+		n.Fields = slices.Clone(n.Fields)
+		for i := range n.Fields {
+			n.Fields[i].Value = s.words(n.Fields[i].Value)
+		}
+	}
+	return n
 }
 
 func holdsGroups(t reflect.Type) bool { return t == refType || isGroup(t) }

@@ -107,7 +107,7 @@ func plant(pages int) *planter {
 		reference := m()
 		p.add("references/"+reference+".md", "---\nshare: self\ndate: 1785\nshows: ["+m()+"]\nholder: "+m()+"\n---\n"+p.text())
 		p.add(fmt.Sprintf("builds/shown-%d/build.md", i), "---\nfor: ada # "+m()+"\ngarment: jacket\nremakes: "+gown+"\npattern: [draft]\nplanned: {hours: 12, cost: 4711}\n"+
-			"features: [{what: piped armhole, rests on: ["+reference+"]}]\nshare fields: {techniques: self, tags: self}\ntags: ["+m()+"]\n"+
+			"features: [{what: piped armhole, rests on: ["+reference+"]}]\nshare fields: {techniques: self, tags: self}\ntags: ["+m()+"]\nnext time: [\"see [["+gown+"]] and [["+gown+"|"+m()+"]]\"]\n"+
 			"seams: [{name: side, count: 2, now: 1.5, keep: 0.6, length: 43.1, crosses: {bust girth: {at: 17.3}}}]\nfit: {bust girth: 5.7}\n"+
 			"photos: [{file: back.png, caption: The back, alt: Back view, face: no}, {file: "+face+".png, caption: "+m()+", alt: "+m()+", face: yes}]\n---\n"+
 			"Seen. [["+gown+"]] and [["+gown+"|"+m()+"]] and ["+m()+"](../"+gown+"/build.md \""+m()+"\") and [[builds/"+gown+"#"+"cut]]\n\n![ "+m()+"]("+face+".png \""+m()+"\")\n\n"+

@@ -75,12 +75,13 @@ func count(yes bool) int {
 const (
 	InWords  = "measure in words"
 	NotSaid  = "face or not"
+	NamedYet = "hidden page named"
 	NotParts = "not to be parted"
 )
 
 // Doubts finds what the audience will see of a journal that only its maker can judge:
-// measures and money told in words, and photos of which is not said whether they show a
-// face; and texts that had to be left out. Places are those in the whole journal.
+// measures and money told in words, the names of hidden pages, and photos of which is not
+// said whether they show a face; and texts that had to be left out. Places are those in the whole journal.
 func (s *Share) Doubts(full *journal.Journal) []source.Finding {
 	sight := newSight(full, s.Who)
 	left, _ := s.Folder.Journal(nil)
@@ -89,20 +90,24 @@ func (s *Share) Doubts(full *journal.Journal) []source.Finding {
 		at[r.Head().ID] = r
 	}
 	var found []source.Finding
+	names := namesOf(s.Hidden)
 	for _, r := range left.Records() {
 		whole := at[r.Head().ID]
 		wearers := sight.wearers(whole)
 		for _, words := range sayings(r.Head().File) {
-			what := ""
-			switch {
-			case tellsMoney(words) && !sight.allowed(journal.OfMoney, wearers):
-				what = "money"
-			case tellsBody(words) && !sight.allowed(journal.OfBody, wearers):
-				what = "a measure"
-			default:
-				continue
+			if m := firstOf(names, words); m != "" {
+				f := source.Found(find(whole.Head().File, words, m), source.Warning, NamedYet, "the %s can read %q here, which is the name of a page that it does not see", s.Who, m)
+				f.Help = "put it into a paragraph that begins `Private:`, or use other words"
+				found = append(found, f)
 			}
-			f := source.Found(find(whole.Head().File, words), source.Warning, InWords, "the %s can read %s here", s.Who, what)
+			what, figure := "money", moneyIn(words)
+			if figure == "" || sight.allowed(journal.OfMoney, wearers) {
+				what, figure = "a measure", measureIn(words)
+				if figure == "" || sight.allowed(journal.OfBody, wearers) {
+					continue
+				}
+			}
+			f := source.Found(find(whole.Head().File, words, figure), source.Warning, InWords, "the %s can read %s here", s.Who, what)
 			f.Help = "put it into a paragraph that begins `Private:`, or leave the figure out"
 			found = append(found, f)
 		}
@@ -120,6 +125,35 @@ func (s *Share) Doubts(full *journal.Journal) []source.Finding {
 		found = append(found, f)
 	}
 	return source.Sort(found)
+}
+
+// namesOf finds the names of pages in words; nil where there are none to find. A
+// single word is a name only of a person: of a thing it may be any.
+func namesOf(hidden []journal.Record) *regexp.Regexp {
+	var names []string
+	for _, r := range hidden {
+		page := r.Head()
+		if len(strings.Fields(page.Title)) > 1 || page.Kind == journal.KindPerson {
+			names = append(names, regexp.QuoteMeta(page.Title))
+		}
+		if name := page.ID.Name(); strings.Contains(name, "-") && page.Kind != journal.KindNote {
+			names = append(names, regexp.QuoteMeta(name))
+		}
+	}
+	if len(names) == 0 {
+		return nil
+	}
+	return regexp.MustCompile(`(?i)(?:^|[^\pL\pN-])(` + strings.Join(names, "|") + `)(?:[^\pL\pN-]|$)`)
+}
+
+func firstOf(names *regexp.Regexp, words string) string {
+	if names == nil {
+		return ""
+	}
+	if m := names.FindStringSubmatch(words); m != nil {
+		return m[1]
+	}
+	return ""
 }
 
 var aQuote = regexp.MustCompile(`"(?:\\.|[^"\\])*"`)
@@ -151,29 +185,30 @@ var (
 // allowance, a panel or a change (common practice).
 var least = map[string]float64{"in": 5, "inch": 5, "inches": 5, `"`: 5, "″": 5, "cm": 13, "mm": 130}
 
-// tellsBody reports whether a line names a part of the body and a length that it may
-// have.
-func tellsBody(line string) bool {
-	if !aBody.MatchString(line) {
-		return false
+// measureIn returns a length that a part of the body may have, in words that name one.
+func measureIn(words string) string {
+	if !aBody.MatchString(words) {
+		return ""
 	}
-	for _, m := range aLength.FindAllStringSubmatch(line, -1) {
+	for _, m := range aLength.FindAllStringSubmatch(words, -1) {
 		if v, err := strconv.ParseFloat(m[1], 64); err == nil && v >= least[strings.ToLower(m[2])] {
-			return true
+			return m[0]
 		}
 	}
-	return false
+	return ""
 }
 
-func tellsMoney(line string) bool { return someSum.MatchString(line) }
+func moneyIn(words string) string { return someSum.FindString(words) }
 
-// find returns where a file has some words; its start where it writes them otherwise.
-func find(f *source.File, words string) source.Span {
-	at := bytes.Index(f.Data, []byte(words))
-	if at < 0 {
-		return f.Span(0, 0)
+// find returns where a file has the first of some words that it has just so; its start
+// where it writes them all otherwise.
+func find(f *source.File, all ...string) source.Span {
+	for _, words := range all {
+		if at := bytes.Index(f.Data, []byte(words)); at >= 0 {
+			return f.Span(at, at+len(words))
+		}
 	}
-	return f.Span(at, at+len(words))
+	return f.Span(0, 0)
 }
 
 // Summary says in a sentence how much of a journal is seen.

@@ -41,6 +41,23 @@ func TestMeasuresInWordsAreTold(t *testing.T) {
 	}
 }
 
+func TestHiddenNamesAreTold(t *testing.T) {
+	for words, want := range map[string]string{
+		"As on the secret gown of last year.": "Secret gown",
+		"See secret-gown for that.":           "secret-gown",
+		"Bea held the tape.":                  "Bea",
+		"The beadwork is a secret.":           "",
+		"Not-so-secret-gown.":                 "",
+	} {
+		f := archive(t, party).with("builds/grey-jacket/2026-03-01-fitting.md", "One.\n\n"+words+"\n")
+		j, _ := f.open(t)
+		doubts := f.share(t, journal.Circle).Doubts(j)
+		if len(doubts) != min(1, len(want)) || want != "" && (doubts[0].Rule != NamedYet || !strings.Contains(strings.ToLower(doubts[0].Text), strings.ToLower(want))) {
+			t.Errorf("%q: %v", words, doubts)
+		}
+	}
+}
+
 func TestWhatIsSeenIsCounted(t *testing.T) {
 	f := every(t)
 	f.replace("people/wren.md", "shows money: self", "shows money: circle\nshows measures: circle")
