@@ -130,7 +130,7 @@ func firstFitting() *Note {
 </aside>
 <aside role="note" class="remark private"><p><strong class="label">Private</strong> Wren would rather her waist stayed between us.</p></aside>
 <blockquote><p>A sleeve that will not let her reach is a bandage.</p></blockquote>
-<div class="wide" tabindex="0" role="region" aria-label="table">
+<div class="wide" tabindex="0" role="group" aria-label="table">
 <table>
 <thead><tr><th scope="col">Where</th><th scope="col" class="right">Was</th><th scope="col" class="right">Now</th><th scope="col">Unbreakable</th></tr></thead>
 <tbody><tr><td>armhole</td><td class="right">5/8 in</td><td class="right">1/4 in</td><td>armhole-to-elbow-without-a-break-and-then-some-more</td></tr></tbody>

@@ -31,7 +31,7 @@ func (p *printer) labelled(label string, table Table) (template.HTML, error) {
 // ruled prints a table that scrolls by itself where it is wider than the page. The
 // label is its caption, unseen, where it has no title.
 func (p *printer) ruled(label string, t Table) {
-	p.WriteString(`<div class="sheet" role="region" aria-label="`)
+	p.WriteString(`<div class="sheet" role="group" aria-label="`)
 	p.text(label)
 	p.WriteString("\" tabindex=\"0\">\n<table class=\"ruled\">\n")
 	if t.Title != "" {
@@ -47,7 +47,7 @@ func (p *printer) ruled(label string, t Table) {
 }
 
 // rows prints the head and the rows of a table. The first cell of a row is its
-// heading.
+// heading, and that of the rows below it in which this cell is empty.
 func (p *printer) rows(t Table) {
 	class := func(column int) string {
 		if column < len(t.Numeric) && t.Numeric[column] {
@@ -62,13 +62,11 @@ func (p *printer) rows(t Table) {
 		p.WriteString("</th>")
 	}
 	p.WriteString("</tr>\n</thead>\n<tbody>")
-	for _, row := range t.Rows {
+	for at, row := range t.Rows {
 		p.WriteString("\n<tr>")
 		for i, cell := range row {
 			if i == 0 {
-				p.WriteString(`<th scope="row">`)
-				p.link(cell)
-				p.WriteString("</th>")
+				p.rowHead(cell, t.Rows[:at], t.Rows[at+1:])
 				continue
 			}
 			p.WriteString("<td" + class(i) + ">")
@@ -78,6 +76,26 @@ func (p *printer) rows(t Table) {
 		p.WriteString("</tr>")
 	}
 	p.WriteString("\n</tbody>\n")
+}
+
+// rowHead prints the first cell of a row, which may stand for the rows below it too.
+func (p *printer) rowHead(cell Link, above, below [][]Link) {
+	if cell.Text == "" && len(above) > 0 {
+		return
+	}
+	p.WriteString(`<th scope="row"`)
+	span := 1
+	for span <= len(below) && below[span-1][0].Text == "" {
+		span++
+	}
+	if span > 1 {
+		p.WriteString(` rowspan="`)
+		p.number(span)
+		p.WriteString(`"`)
+	}
+	p.WriteString(">")
+	p.link(cell)
+	p.WriteString("</th>")
 }
 
 // contents prints links to the sections of a page; nothing where there are few.

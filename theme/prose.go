@@ -167,7 +167,7 @@ func printTable(p *proseWriter, _ []byte, _ ast.Node, entering bool) ast.WalkSta
 	if p.tables > 1 {
 		label = fmt.Sprintf("table %d", p.tables) // a reader who jumps between parts must tell them apart
 	}
-	p.WriteString(`<div class="wide" tabindex="0" role="region" aria-label="` + label + `">` + "\n<table>\n")
+	p.WriteString(`<div class="wide" tabindex="0" role="group" aria-label="` + label + `">` + "\n<table>\n")
 	return ast.WalkContinue
 }
 

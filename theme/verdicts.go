@@ -48,7 +48,7 @@ func (p *printer) rests(rests []string) { p.points("rests", rests) }
 
 // openTable begins a table of a class in a part of its own that scrolls.
 func (p *printer) openTable(class, title string) {
-	p.WriteString(`<div class="sheet" role="region" aria-label="`)
+	p.WriteString(`<div class="sheet" role="group" aria-label="`)
 	p.text(title)
 	p.WriteString("\" tabindex=\"0\">\n<table class=\"ruled " + class + "\">\n<caption>")
 	p.text(title)

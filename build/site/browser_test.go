@@ -20,6 +20,8 @@ var onePageOfEach = []string{
 	"to-do.html", "decisions.html", "evidence/index.html", "evidence/piped-seams.feature.html", "materials/on.hand.html", "people/hester.html", "patterns/kestrel-jacket-draft.html",
 	"references/index.html", "references/moss-green-jacket.html", "materials/grey-broadcloth.html", "techniques/index.html",
 	"occasions/index.html", "notes/index.html", "next-time.html", "tags.html", "found.html",
+	"search.html", "people/index.html", "patterns/index.html", "materials/index.html", "occasions/promenade-2027.html", "techniques/pressing-wool.html", "builds/grey-wool-jacket.panel-1-a4.html",
+	"patterns/kestrel-jacket-draft.before-a-remake.html", "people/hester.before-a-remake.html",
 }
 
 // TestInBrowser opens pages of the demo from the disk, as a maker would: they have

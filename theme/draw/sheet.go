@@ -53,10 +53,21 @@ func (s sheet) panel(p *pen, put func(Point) Point) {
 		s.beside(p, "sheet-words", put(Point{0, l.At - 1.5}), words)
 	}
 	at := put(Point{0, s.labelAt()})
-	s.beside(p, "sheet-label", at, s.Label)
-	at.Y += 6
+	for _, line := range s.label() {
+		s.beside(p, "sheet-label", at, line)
+		at.Y += labelLine
+	}
 	s.beside(p, "sheet-words", at, "arrow: grain; solid: cut; dashed: sew")
 }
+
+// The size of the letters of the label, and from one line of it to the next.
+const (
+	labelSize = 5.0
+	labelLine = 6.0
+)
+
+// label returns the lines of the label, which stay on their page.
+func (s sheet) label() []string { return wrapped(s.Label, labelSize, besideGrain-8) }
 
 // labelAt returns the height on the panel of its label: the middle of the row of
 // pages on which the panel's own middle lies.
@@ -134,7 +145,7 @@ func (s sheet) written(put func(Point) Point, r frame) bool {
 	}
 	// Only the label is as long as that; it stands in the middle of the page.
 	label := put(Point{0, s.labelAt()}).Y
-	if r.left < right && r.right > left && r.top < label+10 && r.foot > label-6 {
+	if r.left < right && r.right > left && r.top < label+labelLine*float64(len(s.label()))+4 && r.foot > label-6 {
 		return true
 	}
 	return r.left < a.X+3 && r.right > a.X-3 && r.top < b.Y && r.foot > a.Y-6
