@@ -23,7 +23,7 @@ import (
 )
 
 // patience is how long one browser may be used by one test.
-const patience = 3 * time.Minute
+const patience = 10 * time.Minute
 
 // A Browser is one window of Chromium. It belongs to the test that opened it:
 // whatever goes wrong with it fails that test.
@@ -35,9 +35,13 @@ type Browser struct {
 	said []string
 }
 
-// Open starts Chromium and has it closed at the end of the test.
+// Open starts Chromium and has it closed at the end of the test. A short run of tests
+// goes without.
 func Open(t testing.TB) *Browser {
 	t.Helper()
+	if testing.Short() {
+		t.Skip("a browser takes long")
+	}
 	program := find(t)
 	ctx, cancel := context.WithTimeout(t.Context(), patience)
 	t.Cleanup(cancel)
