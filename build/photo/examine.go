@@ -36,12 +36,14 @@ func Examine(r io.ReaderAt, size int64, name string) (File, *Fault, error) {
 		return File{}, nil, fmt.Errorf("reading %s: %w", name, l.err)
 	case size == 0:
 		return File{}, faultf("this file is empty; copy it from the camera or phone again"), nil
+	case k == nil && !isHEIC(head):
+		return File{}, nil, nil
+	case k != nil && k.look == nil && !isHEIC(head):
+		return File{Called: k.called}, nil, nil
+	case size > MostBytes:
+		return File{}, tooLarge(size), nil
 	case isHEIC(head):
 		return examineHEIC(r, size)
-	case k == nil:
-		return File{}, nil, nil
-	case k.look == nil:
-		return File{Called: k.called}, nil, nil
 	}
 	// Without a name there is none to compare the format with.
 	info, fault, err := look("", r, size)

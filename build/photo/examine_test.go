@@ -3,6 +3,7 @@ package photo
 import (
 	"bytes"
 	"fmt"
+	"io"
 	"os"
 	"strings"
 	"testing"
@@ -123,4 +124,33 @@ func FuzzExamine(f *testing.F) {
 			t.Errorf("a picture of no format: %+v", found)
 		}
 	})
+}
+
+// A file of a size that no picture has is not read through, whatever it begins with.
+func TestHugeFiles(t *testing.T) {
+	head := phototest.JPEG(1, "", "")
+	huge := io.NewSectionReader(nothing(head), 0, 10<<30)
+	begun := time.Now()
+	_, fault, err := look("a.jpg", huge, huge.Size())
+	if err != nil || fault == nil || !strings.Contains(fault.Reason, "this file has 10240 MB") {
+		t.Errorf("looked at: %v, %v", fault, err)
+	}
+	_, fault, err = Examine(huge, huge.Size(), "a.jpg")
+	if err != nil || fault == nil || !strings.Contains(fault.Reason, "this file has 10240 MB") {
+		t.Errorf("examined: %v, %v", fault, err)
+	}
+	if took := time.Since(begun); took > 5*time.Second {
+		t.Errorf("took %v", took)
+	}
+}
+
+// nothing is a file with a beginning and then zero bytes without end.
+type nothing []byte
+
+func (n nothing) ReadAt(p []byte, off int64) (int, error) {
+	clear(p)
+	if off < int64(len(n)) {
+		copy(p, n[off:])
+	}
+	return len(p), nil
 }

@@ -19,6 +19,10 @@ const (
 	// MostSide is the longest side in pixels that a picture may have, since a
 	// JPEG can have no longer one (ITU-T T.81, B.2.2: sixteen bits).
 	MostSide = 65_535
+
+	// MostBytes is the largest file that is read as a picture: 100 megapixels that
+	// nothing could be saved on come to about as much as a PNG.
+	MostBytes = 512 << 20
 )
 
 // Info is what a picture's header says.
@@ -113,6 +117,9 @@ func lookAt(name string, l *leaf) (Info, *Fault) {
 	if l.size == 0 {
 		return Info{}, faultf("this file is empty; copy the picture here again")
 	}
+	if l.size > MostBytes {
+		return Info{}, tooLarge(l.size)
+	}
 	head, _ := l.at(0, int(min(l.size, sniffed)))
 	k := kindOf(head, name)
 	if fault := misnamed(k, name); fault != nil {
@@ -134,6 +141,10 @@ func lookAt(name string, l *leaf) (Info, *Fault) {
 			info.Width, info.Height, MostSide)
 	}
 	return info, nil
+}
+
+func tooLarge(size int64) *Fault {
+	return faultf("this file has %d MB, and a picture may have %d at most; save a smaller copy", size>>20, MostBytes>>20)
 }
 
 // misnamed compares what a file is with what it is called. It returns nil for

@@ -48,6 +48,10 @@ func (d *Decoder) Report(f source.Finding) {
 	}
 }
 
+// mostItems is how many entries of one list are read. Five years of weekly measurings
+// are 260.
+const mostItems = 2000
+
 // full reports whether there are so many findings that no more are told.
 func (d *Decoder) full() bool { return len(d.findings) >= mostFindings }
 
@@ -96,6 +100,12 @@ func (d *Decoder) list(n Node, dst reflect.Value) bool {
 		items = []Node{n}
 	}
 	ok := true
+	if len(items) > mostItems {
+		f := source.Found(items[mostItems].Span, source.Error, WrongShape, "this list has more than %d entries", mostItems)
+		f.Help = "split the file into several"
+		d.Report(f)
+		items, ok = items[:mostItems], false
+	}
 	for _, item := range items {
 		if item.Kind == None {
 			continue

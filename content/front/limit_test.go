@@ -58,4 +58,12 @@ func TestHostileFrontMatterEnds(t *testing.T) {
 	if _, findings := Parse(load(t, full("f%d: 1\n")+strings.Repeat("\n", 300)).Whole()); len(findings) != 1 || findings[0].Rule != NotYAML {
 		t.Errorf("what is too long: %v", said(findings))
 	}
+	var c coat
+	if findings := decode(t, "marks: ["+strings.Repeat("m, ", mostItems)+"m]\n", &c); len(findings) != 1 || findings[0].Rule != WrongShape {
+		t.Errorf("too many entries: %v", said(findings))
+	}
+	c = coat{}
+	if findings := decode(t, "marks: ["+strings.Repeat("m, ", mostItems-1)+"m]\n", &c); len(findings) > 0 || len(c.Marks) != mostItems {
+		t.Errorf("many entries: %v, %d", said(findings), len(c.Marks))
+	}
 }

@@ -20,6 +20,8 @@ const (
 	maxPiece     = 64 << 10  // bytes without a blank line
 	maxCells     = 50_000    // of all tables
 	maxFootnotes = 2_000
+	maxRemarks   = 2_000 // next-time notes and decisions, each of which is looked for by name
+	maxHeadings  = 5_000
 	maxSigns     = 20_000 // marks of links, emphasis and the like
 	pieceSigns   = 5_000  // the same, without a blank line or a new point of a list
 	maxMarks     = 64     // quote and list marks before the words of a line
@@ -112,6 +114,17 @@ func isPoint(line []byte) bool {
 // isFootnote reports whether a line could be where a footnote's text begins.
 func isFootnote(line []byte) bool {
 	return bytes.HasPrefix(bytes.TrimLeft(line, " \t>-*+"), []byte("[^"))
+}
+
+// tooMany looks a body over after it has been read.
+func tooMany(doc Doc) (source.Finding, bool) {
+	switch {
+	case len(doc.Remarks) > maxRemarks:
+		return tooLong(doc.Body.At(0, 0), "this note has more than 2,000 next-time notes and decisions", "split it into several notes"), true
+	case len(doc.Headings) > maxHeadings:
+		return tooLong(doc.Body.At(0, 0), "this note has more than 5,000 headings", "split it into several notes"), true
+	}
+	return source.Finding{}, false
 }
 
 // marks counts the quotes and lists a line could open or go on with: the marks

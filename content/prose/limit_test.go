@@ -36,6 +36,8 @@ func TestTooMuch(t *testing.T) {
 		{"signs", repeat("a_b ", 6000), TooLong},
 		{"signs in many pieces", repeat("a_b ", 4000) + repeat("\n\n"+repeat("a*b ", 4000), 5), TooLong},
 		{"footnotes", repeat("[^a]: b\n\n", 3000), TooLong},
+		{"remarks", repeat("Next time: a\n\n", 3000), TooLong},
+		{"headings", repeat("# a\n", 6000), TooLong},
 		{"a table in a quote", "> " + repeat("a|", 300) + "\n> " + repeat("-|", 300) + "\n" + repeat("> b\n", 300), TooLong},
 
 		{"a few levels", repeat("> ", 10) + repeat("- ", 10) + "*a **b** c*", ""},
@@ -92,7 +94,7 @@ func TestHostileInputEnds(t *testing.T) {
 		"tags":              piece("<a "),
 		"references":        "[a]: " + piece("x") + "\n\n" + piece("[a] "),
 		"escaped bars":      "|a|\n|-|\n" + piece("|`\\|`|\n"),
-		"remarks":           piece("Next time: a\n"),
+		"remarks":           strings.Repeat("Next time: a\n", maxRemarks),
 		"tails":             "Next time: " + piece("(pattern: a"),
 		"headings":          piece("# a\n"),
 		"footnotes":         "[^1]: x\n\n" + piece("[^1]"),

@@ -87,6 +87,9 @@ func ReadTree(f *source.File, body source.Span, from Start) (ast.Node, Doc) {
 		at := max(deep.Pos(), 0)
 		return ast.NewDocument(), Doc{Body: body, Findings: []source.Finding{tooDeep(body.At(at, 1))}}
 	}
+	if finding, bad := tooMany(g.doc); bad {
+		return ast.NewDocument(), Doc{Body: body, Findings: []source.Finding{finding}}
+	}
 	// Footnotes are gathered where they are printed, at the end.
 	slices.SortStableFunc(g.doc.Links, func(a, b Link) int { return cmp.Compare(a.Span.Start, b.Span.Start) })
 	slices.SortStableFunc(g.doc.Works, func(a, b Work) int { return cmp.Compare(a.Span.Start, b.Span.Start) })
