@@ -15,7 +15,7 @@ import (
 //
 //go:embed templates style fonts scripts
 //go:embed cards.go contents.go dossier.go embed.go figures.go frame.go jobs.go menu.go note.go parts.go printer.go
-//go:embed prose.go proselink.go record.go render.go search.go sheet.go verdicts.go view.go wardrobe.go worksheet.go
+//go:embed prose.go proselink.go record.go render.go search.go sheet.go told.go verdicts.go view.go wardrobe.go worksheet.go
 //go:embed draw/*.css draw/*.go
 var files embed.FS
 

@@ -44,6 +44,7 @@ func (p *printer) topWith(f Frame, policy string, scripts []string) {
 		p.text(address(f.Root + FeedPath))
 		p.WriteString("\">\n")
 	}
+	p.told(f)
 	for _, script := range scripts {
 		p.WriteString(`<script defer src="`)
 		p.text(address(f.Root + script))

@@ -2,6 +2,7 @@ package theme
 
 import (
 	"bytes"
+	"encoding/json"
 	"fmt"
 	"io"
 	"net/url"
@@ -130,6 +131,13 @@ func checkPage(t *testing.T, page []byte) {
 // in the way of the page.
 func checkScript(t *testing.T, n *html.Node, page []byte) {
 	t.Helper()
+	if attr(n, "type") == "application/ld+json" {
+		var data map[string]any
+		if err := json.Unmarshal([]byte(text(n)), &data); err != nil || data["@context"] != "https://schema.org" {
+			t.Errorf("the page's data are %s: %v", text(n), err)
+		}
+		return
+	}
 	if n.FirstChild != nil || attr(n, "src") == "" || !has(n, "defer") {
 		t.Error("a script is not a file of the site's, to be run when the page is there")
 	}

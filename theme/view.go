@@ -12,7 +12,11 @@ type Frame struct {
 	Crumbs  []Link // the way down to it, without itself
 	Feed    bool   // the site has a feed of its notes, at [FeedPath]
 	Shared  bool   // the site is for others, and has no page of what check found
-	About   string // a sentence for search engines and link previews; may be empty
+	About   string // how its text begins; may be empty
+	URL     string // of the page on the web; empty where that is not known
+	Day     string // of which it tells, of ISO 8601; may be empty
+	Face    *Face  // may be nil
+	Event   *Event // that it is about; nil for all but occasions
 }
 
 // A Link leads to another page or place. Text is never empty; Href may be, where

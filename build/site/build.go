@@ -18,7 +18,7 @@ func (b *book) build(r *journal.Build) any {
 	d := b.at(address.Of(r.ID))
 	fits := b.fit(r)
 	view := theme.Build{
-		Frame: b.frame(d.path, r.Title, cmp.Or(r.Garment, "Build"), "builds", d.shelfLink(journal.KindBuild)),
+		Frame: d.frameOf(r, cmp.Or(r.Garment, "Build"), "builds", d.shelfLink(journal.KindBuild)),
 		Photo: d.opener(r),
 		State: string(stateOf(r)),
 		Facts: d.buildFacts(r),

@@ -160,9 +160,11 @@ func (d desk) photo(p journal.Picture) *theme.Photo {
 		Src: d.root + PicturePath(smallest), Srcset: strings.Join(srcset, ", "),
 		Width: smallest.Width, Height: smallest.Height,
 		Full: d.root + PicturePath(largest),
-		Alt:  cmp.Or(p.Alt, p.Caption), Caption: p.Caption, Piece: p.Piece,
+		Alt:  altOf(p), Caption: p.Caption, Piece: p.Piece,
 	}
 }
+
+func altOf(p journal.Picture) string { return cmp.Or(p.Alt, p.Caption) }
 
 // photos returns the pictures of a record's front matter.
 func (d desk) photos(r journal.Record) []theme.Photo {
@@ -187,17 +189,24 @@ func (d desk) opener(r journal.Record) *theme.Photo {
 // face returns the picture that stands for a record in lists: its own first one,
 // or for a build the newest one of its notes.
 func (d desk) face(r journal.Record) *theme.Photo {
+	if p, ok := d.facing(r); ok {
+		return d.photo(p)
+	}
+	return nil
+}
+
+func (d desk) facing(r journal.Record) (journal.Picture, bool) {
 	for _, p := range journal.Pictures(r) {
-		if photo := d.photo(p); photo != nil {
-			return photo
+		if len(d.picturesOf(p.Path)) > 0 {
+			return p, true
 		}
 	}
 	if b, ok := r.(*journal.Build); ok {
 		for _, n := range slices.Backward(b.Notes) {
-			if photo := d.face(n); photo != nil {
-				return photo
+			if p, ok := d.facing(n); ok {
+				return p, true
 			}
 		}
 	}
-	return nil
+	return journal.Picture{}, false
 }

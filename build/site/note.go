@@ -20,7 +20,7 @@ func (b *book) note(r *journal.Note) any {
 		section = "builds"
 	}
 	view := theme.Note{
-		Frame:     b.frame(d.path, r.Title, cmp.Or(string(r.Stage), "Note"), section, crumbs...),
+		Frame:     d.frameOf(r, cmp.Or(string(r.Stage), "Note"), section, crumbs...),
 		Day:       day(r.Date),
 		Facts:     d.noteFacts(r),
 		Body:      d.body(r),

@@ -15,7 +15,7 @@ func (b *book) person(r *journal.Person) any {
 	d := b.at(address.Of(r.ID))
 	builds := b.madeFor(r)
 	view := theme.Person{
-		Frame: b.frame(d.path, r.Title, "Wearer", "people", d.shelfLink(journal.KindPerson)),
+		Frame: d.frameOf(r, "Wearer", "people", d.shelfLink(journal.KindPerson)),
 		Photo: d.opener(r),
 		Body:  d.body(r),
 		Sheets: b.sheets([]theme.Link{

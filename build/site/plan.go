@@ -144,7 +144,7 @@ func (b *book) frame(path, title, kind, section string, crumbs ...theme.Link) th
 	}
 	return theme.Frame{
 		Site: name, Title: title, Kind: kind, Root: address.Root(path), Section: section,
-		Crumbs: crumbs, Feed: true, Shared: b.shared(),
+		Crumbs: crumbs, Feed: true, Shared: b.shared(), URL: b.onTheWeb(path),
 	}
 }
 

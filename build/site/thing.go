@@ -16,7 +16,7 @@ func (d desk) thing(r journal.Record) theme.Thing {
 	page := r.Head()
 	s := shelfOf(page.Kind)
 	return theme.Thing{
-		Frame:     d.frame(d.path, page.Title, s.One, s.section(), d.shelfLink(page.Kind)),
+		Frame:     d.frameOf(r, s.One, s.section(), d.shelfLink(page.Kind)),
 		Photos:    d.photos(r),
 		Body:      d.body(r),
 		Next:      append(d.ownNext(r), d.next(notOwn(d.lessonsFor(page.ID), r))...),

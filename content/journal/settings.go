@@ -24,6 +24,7 @@ type Settings struct {
 	Ease        GarmentEase     `field:"ease" tells:"body" doc:"the ease wanted by kind of garment, where a build does not say" eg:"{jacket: {bust girth: 1 to 2 in}}"`
 	Errors      measure.Errors  `field:"errors" doc:"how far apart two readings may be, by class of measure" eg:"{large girth: 9 mm}"`
 	Measures    []OwnMeasure    `field:"measures" doc:"measures of your own" eg:"[{name: over stomacher, class: large girth, also: [stomacher]}]"`
+	Address     Address         `field:"address" doc:"where the site is on the web, so that links pasted elsewhere show their pictures" eg:"https://example.org/costumes/"`
 	Share       Audience        `field:"share" tells:"sharing" doc:"the widest audience of anything; self where not given"`
 
 	Catalogue measure.Catalogue // computed: the standard's measures and the journal's own
