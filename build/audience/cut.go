@@ -76,6 +76,9 @@ func (k *knife) lines(n ast.Node) (start, end int, ok bool) {
 		if n.Type() == ast.TypeInline {
 			return false
 		}
+		if w, ok := n.(*prose.WorkNode); ok {
+			start, end, fenced = min(start, w.Work.Span.Start), max(end, w.Work.Span.End, w.Work.Lines.End), true
+		}
 		if at := n.Pos(); at >= 0 && n.Kind() != prose.RemarkKind {
 			start = min(start, at)
 		}

@@ -34,6 +34,8 @@
 //   - The gap at which a laced garment was measured, and the size of a pattern.
 //   - By how much a garment was let out or taken in: what was short. Only a wearer
 //     who shows deltas shows that.
+//   - A worksheet on the page of a garment or one of its notes: what is drawn up, spaced
+//     or cut there is as long as a part of the body.
 //   - A delta beside any of the garment's measures. Where deltas are shown nothing is
 //     that they could be added to.
 //   - A plan to let out, a panel to let in, how much the pattern is to change, and

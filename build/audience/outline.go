@@ -33,6 +33,8 @@ func outline(tree ast.Node, src []byte) string {
 			}
 		case *east.Footnote:
 			fmt.Fprint(&b, n.Index)
+		case *prose.WorkNode:
+			fmt.Fprint(&b, n.Work.Name, n.Work.Typed)
 		}
 		b.WriteByte('>')
 	}

@@ -29,6 +29,9 @@ func newSight(j *journal.Journal, who journal.Audience) *sight {
 			return a
 		}
 		a := journal.Narrowest(j.Settings.Share, r.Head().Share)
+		if j.Faulty(r) {
+			a = journal.Self // what it says of sharing may be among what could not be read
+		}
 		with[r] = a // a page that holds itself, by slip of its links, adds nothing
 		for _, holder := range holders(j, r) {
 			a = journal.Narrowest(a, of(holder))

@@ -65,6 +65,19 @@ A skirt.
 	}
 }
 
+// What a page says of sharing may be among what could not be read of it.
+func TestAPageWithFaultsIsForItsMakerAlone(t *testing.T) {
+	f := archive(t, "-- journal.yaml --\nshare: public\n-- techniques/piping.md --\n---\nshare: slef\n---\nPiped.\n-- techniques/boning.md --\nBoned.\n")
+	j, errors := f.open(t)
+	if len(errors) != 1 {
+		t.Fatalf("%d errors, want 1", len(errors))
+	}
+	s, err := For(j, journal.Public, today)
+	if err != nil || s.Folder.Texts["techniques/piping.md"] != nil || s.Folder.Texts["techniques/boning.md"] == nil {
+		t.Errorf("the page is seen: %v, %v", s, err)
+	}
+}
+
 // Two bodies, one site: a wearer of other measures whose garments are larger by as
 // much fits them alike. Who sees only how garments fit, be it by how much, cannot tell
 // the two apart, whatever she reckons.

@@ -110,6 +110,10 @@ func (k *knife) mark() bool {
 				k.blocks = append(k.blocks, n)
 				return false
 			}
+		case *prose.WorkNode:
+			if !k.mayWork(n.Work) {
+				k.blocks = append(k.blocks, n)
+			}
 		case *prose.LinkNode:
 			k.link(n)
 		case *prose.PictureNode:
