@@ -2,6 +2,7 @@ package site_test
 
 import (
 	"bytes"
+	"encoding/json"
 	"encoding/xml"
 	"fmt"
 	"io"
@@ -227,6 +228,9 @@ func ofSearch(n *html.Node) bool {
 	case "form":
 		return attr(n, "class") == "seek" && strings.HasSuffix(attr(n, "action"), "search.html")
 	case "script":
+		if attr(n, "type") == "application/ld+json" { // data, which no browser runs
+			return n.FirstChild != nil && json.Valid([]byte(n.FirstChild.Data)) && len(n.Attr) == 1
+		}
 		return n.FirstChild == nil && regexp.MustCompile(`^(theme/scripts|search)/[a-z0-9.-]+\.js$`).MatchString(attr(n, "src"))
 	}
 	return false
