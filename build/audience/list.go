@@ -177,6 +177,8 @@ func sayings(f *source.File) []string {
 
 var (
 	aLength = regexp.MustCompile(`(?i)(\d+)(?:[.,]\d+|\s+\d/\d+|\s*[¼½¾⅛⅜⅝⅞])?\s*(in\b|inch(?:es)?\b|cm\b|mm\b|["″])`)
+	aSpelt  = regexp.MustCompile(`(?i)\b(?:five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ]\w+)?)` +
+		`(?:\s+and\s+(?:a|an|one|three|five|seven)(?:\s+(?:half|quarters?|eighths?))?)?\s+(?:inch(?:es)?|centimetres?)\b`)
 	aBody   = regexp.MustCompile(`(?i)\b(bust|chest|waist|hips?|bicep|upper arm|elbow|wrist|thigh|calf|neck|shoulders?|across back|back width|nape|girth|tall|height)\b`)
 	someSum = regexp.MustCompile(`(?i)[€£$]\s?\d|\b\d+(?:[.,]\d\d)?\s?(?:€|£|eur\b|gbp\b|usd\b|euros?\b|pounds?\b|dollars?\b)`)
 )
@@ -195,7 +197,7 @@ func measureIn(words string) string {
 			return m[0]
 		}
 	}
-	return ""
+	return aSpelt.FindString(words)
 }
 
 func moneyIn(words string) string { return someSum.FindString(words) }

@@ -2,6 +2,8 @@ package audience_test
 
 import (
 	"bytes"
+	"path"
+	"regexp"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -155,6 +157,9 @@ worn: [jacket]
 ---
 `
 
+// aHref is a link to another file of the site.
+var aHref = regexp.MustCompile(`(?:href|src)="([^":#]+)[#"]`)
+
 // secrets returns the journal with its secrets, or one in which they never were.
 func secrets(with bool) *planter {
 	p := &planter{files: fstest.MapFS{}}
@@ -203,6 +208,13 @@ func TestASharedSiteIsAsIfSecretsNeverWere(t *testing.T) {
 	}
 	if len(with) < 40 {
 		t.Errorf("only %d files were made", len(with))
+	}
+	for name, data := range with {
+		for _, m := range aHref.FindAllSubmatch(data, -1) {
+			if to := path.Join(path.Dir(name), string(m[1])); strings.HasSuffix(name, ".html") && !strings.HasPrefix(name, "in zip") && with[to] == nil {
+				t.Errorf("%s links to %s, which is not there", name, to)
+			}
+		}
 	}
 	own := secrets(true).make(t, "")
 	if len(own) <= len(with) {
