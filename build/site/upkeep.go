@@ -68,7 +68,8 @@ func (u *Upkeep) Bring(ctx context.Context, folders []string, all bool) (Outcome
 	check := sync.OnceValue(func() []source.Finding {
 		return u.checker.Run(update.Journal, u.Files, update.Findings, update.Again)
 	})
-	go check() // while the workshop works out what follows
+	go check()    // while the workshop works out what follows
+	defer check() // nobody may change the journal while it is looked through
 	out := Outcome{}
 	if source.Count(update.Findings, source.Error) > 0 {
 		out.Findings = check()
