@@ -34,15 +34,6 @@ func day(text string) edtf.Day {
 	return d
 }
 
-func length(t testing.TB, text string) quantity.Length {
-	t.Helper()
-	l, err := quantity.ParseLength(text, quantity.NoUnit)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return l
-}
-
 // open reads a journal out of a text with a line "-- path --" before each file.
 func open(t testing.TB, archive string) *journal.Journal {
 	t.Helper()

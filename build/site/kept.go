@@ -14,8 +14,9 @@ import (
 	"hussif/content/source"
 )
 
-// kept holds what was asked, and what several pages ask of one build or pattern. That is worked out when
-// the first asks, and kept until something that it was worked out from changes.
+// kept holds what was asked, and what several pages ask of one build or pattern. That
+// is worked out when the first asks, and kept until something that it was worked out
+// from changes.
 type kept struct {
 	known   answers
 	fits    drawer[*journal.Build, buildFit]
@@ -72,9 +73,7 @@ func (b *book) since(before *facts) func(journal.Question) bool {
 			return !settled
 		case askStock, askAllStock:
 			return !stash
-		case askLinksTo:
-			return b.may(journal.Question{About: journal.Linking, Of: q.Of})
-		case askDressed:
+		case askLinksTo, askDressed:
 			return b.may(journal.Question{About: journal.Linking, Of: q.Of})
 		case askFile, askBorrow:
 			return b.may(journal.Question{About: journal.Called}) // which records there are

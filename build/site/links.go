@@ -59,11 +59,6 @@ func (d desk) refs(refs []journal.Ref, kinds ...journal.Kind) []theme.Link {
 	return links
 }
 
-// word links to a record where one has that name, and is plain text otherwise.
-func (d desk) word(name string, kinds ...journal.Kind) theme.Link {
-	return d.ref(journal.Ref{To: name}, kinds...)
-}
-
 // ids links to records; those of several lists stand together.
 func (d desk) ids(lists ...[]journal.ID) []theme.Link {
 	n := 0

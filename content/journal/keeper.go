@@ -39,15 +39,15 @@ type Update struct {
 	Findings []source.Finding
 	Again    []Record // whose files were read again and whose facts are as they were
 	News     News     // since the update before
-	Settings bool     // whether the settings were read again
 }
 
 // Update takes in the folder as it is now. Each record that is read is shown to see
 // with the tree of its text, by any worker; see may be nil.
 func (k *Keeper) Update(f *Folder, see func(Record, ast.Node)) Update {
 	var u Update
+	anew := k.journal == nil || len(k.links.clashes) > 0 || !slices.Equal(k.entries, f.Entries) && !sameNames(k.entries, f.Entries)
 	if data, ok := f.Texts[SettingsFile]; k.parser == nil || !bytes.Equal(data, k.given) || ok != (k.given != nil) {
-		u.Settings = true
+		anew = true
 		k.readSettings(f)
 	}
 	k.parser.see = see
@@ -70,7 +70,7 @@ func (k *Keeper) Update(f *Folder, see func(Record, ast.Node)) Update {
 		read[i] = k.parser.Parse(source.Load(names[i], f.Texts[names[i]]))
 		return nil
 	})
-	anew := k.journal == nil || u.Settings || len(k.links.clashes) > 0 || len(drafts)+len(names) != len(k.drafts) || !slices.Equal(k.entries, f.Entries) && !sameNames(k.entries, f.Entries)
+	anew = anew || len(drafts)+len(names) != len(k.drafts)
 	var changed []*Draft
 	for i, name := range names {
 		d := &read[i]
