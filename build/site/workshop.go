@@ -1,14 +1,8 @@
 package site
 
 import (
-	"bytes"
-	"fmt"
 	"io"
-	"io/fs"
-	"maps"
 	"runtime"
-	"slices"
-	"strings"
 	"sync"
 	"sync/atomic"
 
@@ -30,8 +24,6 @@ type Workshop struct {
 	book  *book
 	pages map[string]page
 	order []string // paths of the pages
-	key   string   // of the plan
-	of    *journal.Journal
 
 	mu   sync.Mutex
 	made map[string]made
@@ -89,7 +81,7 @@ var passing = map[journal.Aspect]bool{journal.Text: true, askFound: true, askPic
 
 // begin forgets all that was known.
 func (w *Workshop) begin(in Input) {
-	w.book, w.of = newBook(in, nil), nil
+	w.book = newBook(in, nil)
 	clear(w.made)
 	if b := w.before; b != nil {
 		w.before = nil
@@ -104,12 +96,6 @@ func (w *Workshop) begin(in Input) {
 // plan works out which pages there are.
 func (w *Workshop) plan() {
 	w.book.warm()
-	key := w.book.planKey()
-	if w.of != nil && w.of.SameRecords(w.book.Journal) && w.key == key {
-		w.of = w.book.Journal
-		return
-	}
-	w.of, w.key = w.book.Journal, key
 	w.pages, w.order = make(map[string]page), nil
 	for _, p := range w.book.pages() {
 		w.pages[p.path] = p
@@ -120,29 +106,6 @@ func (w *Workshop) plan() {
 			delete(w.made, path)
 		}
 	}
-}
-
-// planKey stands for all that decides which pages there are, beside the records.
-func (b *book) planKey() string {
-	var key strings.Builder
-	for _, f := range b.facts.evidence.Features {
-		fmt.Fprintln(&key, f.Name)
-	}
-	for _, year := range slices.Sorted(maps.Keys(b.facts.byYear)) {
-		fmt.Fprintln(&key, year)
-	}
-	for _, build := range b.Journal.Builds() {
-		fmt.Fprint(&key, len(build.Seams) > 0)
-		for _, c := range b.panelsOf(build) {
-			fmt.Fprint(&key, c.number, c.Seam, c.fault == nil)
-		}
-	}
-	for _, r := range b.Journal.Records() {
-		if len(r.Head().Works) > 0 {
-			b.addWorkPages(r, func(path string, _ func(*book) any) { fmt.Fprintln(&key, path) })
-		}
-	}
-	return key.String()
 }
 
 // warm works out how all builds fit, on as many workers as there are processors.
@@ -181,17 +144,6 @@ func (w *Workshop) Files() []output.File {
 		})
 	}
 	return files
-}
-
-// Page makes one page, or returns fs.ErrNotExist where the site has none of that
-// path.
-func (w *Workshop) Page(path string) ([]byte, error) {
-	if _, ok := w.pages[path]; !ok {
-		return nil, fs.ErrNotExist
-	}
-	var b bytes.Buffer
-	err := w.write(&b, path)
-	return b.Bytes(), err
 }
 
 // write makes a page and notes what it was made from.

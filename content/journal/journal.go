@@ -49,12 +49,6 @@ func (j *Journal) Faulty(r Record) bool {
 	return j.faulty[r]
 }
 
-// SameRecords reports whether another journal of the same [Keeper] has the same
-// records, whatever they hold.
-func (j *Journal) SameRecords(other *Journal) bool {
-	return len(j.records) == len(other.records) && (len(j.records) == 0 || &j.records[0] == &other.records[0])
-}
-
 // LinkedFrom returns the links to a record from others, one for each record and
 // field, in the order of the records' IDs.
 func (j *Journal) LinkedFrom(id ID) []Tie {
