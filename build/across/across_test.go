@@ -2,16 +2,14 @@ package across
 
 import (
 	"slices"
-	"strings"
 	"testing"
-	"testing/fstest"
 
 	"hussif/build/fit"
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 	"hussif/content/quantity"
-	"hussif/content/source"
 	"hussif/testdata/demo"
 )
 
@@ -36,31 +34,6 @@ func day(text string) edtf.Day {
 		panic(err)
 	}
 	return d
-}
-
-// open reads a journal out of a text with a line "-- path --" before each file.
-func open(t testing.TB, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	var name string
-	for line := range strings.Lines(archive) {
-		if path, ok := strings.CutPrefix(strings.TrimSpace(line), "-- "); ok {
-			name = strings.TrimSuffix(path, " --")
-			files[name] = &fstest.MapFile{}
-		} else if name != "" {
-			files[name].Data = append(files[name].Data, line...)
-		}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span.Text(), f.Text)
-		}
-	}
-	return j
 }
 
 // sheet returns what the pattern called draft teaches for wren.
@@ -170,7 +143,7 @@ func TestWhatCounts(t *testing.T) {
 		{name: "drawn after the day asked for", pattern: "{date: 2026-08-01, what: fuller, measures: {bust girth: 1 in}}", want: "36 in"},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			j := open(t, wren+`
+			j := journaltest.Open(t, wren+`
 -- patterns/draft.md --
 ---
 changed: [`+test.pattern+`]

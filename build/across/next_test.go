@@ -11,6 +11,7 @@ import (
 
 	"hussif/build/fit"
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 	"hussif/content/quantity"
 	"hussif/testdata/demo"
@@ -66,7 +67,7 @@ func TestNextTime(t *testing.T) {
 			if strings.Contains(test.build, "over:") {
 				text = strings.Replace(text, "over: [shift]\nfinished", "finished", 1)
 			}
-			r := row(t, sheet(open(t, text), "2026-07-01"), waist)
+			r := row(t, sheet(journaltest.Open(t, text), "2026-07-01"), waist)
 			got := r.Words(inches)
 			if r.Lacks == fit.NoEase {
 				_, got, _ = strings.Cut(got, "and ")
@@ -163,7 +164,7 @@ finished: 2025-06-01
 `
 
 func TestReckonedByTheNewest(t *testing.T) {
-	j := open(t, several)
+	j := journaltest.Open(t, several)
 	s := sheet(j, "2026-07-01")
 	if s.Like != "builds/third" {
 		t.Fatalf("reckoned by %s", s.Like)
@@ -190,7 +191,7 @@ func TestReckonedByTheNewest(t *testing.T) {
 }
 
 func TestNotCounted(t *testing.T) {
-	j := open(t, wren+`
+	j := journaltest.Open(t, wren+`
 -- patterns/draft.md --
 ---
 changed: [{what: fuller, measures: {bust girth: 1 in}}]
@@ -259,7 +260,7 @@ measured: {wrist girth: 6 3/4 in}
 }
 
 func TestGarment(t *testing.T) {
-	j := open(t, several)
+	j := journaltest.Open(t, several)
 	s := Garment(j, "jacket", j.Person(journal.Ref{To: "wren"}), day("2026-07-01"))
 	r := row(t, s, bust)
 	// The body was first measured in 2026, so nothing could be judged in 2025.
@@ -359,7 +360,7 @@ seams: [{name: side, count: 2, crosses: [bust girth, waist]}, {name: sleeve, cou
 
 func TestACorrectedPatternIsLeft(t *testing.T) {
 	for seed := range uint64(20) {
-		before := sheet(open(t, many(5, seed, "")), "2026-07-01")
+		before := sheet(journaltest.Open(t, many(5, seed, "")), "2026-07-01")
 		var measures []string
 		for _, r := range before.Rows {
 			if r.Verdict != Untold {
@@ -367,7 +368,7 @@ func TestACorrectedPatternIsLeft(t *testing.T) {
 			}
 		}
 		amended := "  - {date: 2026-06-15, what: corrected, measures: {" + strings.Join(measures, ", ") + "}, on the pattern: yes}\n"
-		after := sheet(open(t, many(5, seed, amended)), "2026-07-01")
+		after := sheet(journaltest.Open(t, many(5, seed, amended)), "2026-07-01")
 		if len(measures) < 3 {
 			t.Fatalf("only %v", measures)
 		}
@@ -383,7 +384,7 @@ func TestACorrectedPatternIsLeft(t *testing.T) {
 }
 
 func BenchmarkPatternOf50Builds(b *testing.B) {
-	j := open(b, many(50, 1, ""))
+	j := journaltest.Open(b, many(50, 1, ""))
 	b.ReportAllocs()
 	for b.Loop() {
 		if s := sheet(j, "2026-07-01"); len(s.Rows) != 4 || len(s.Rows[0].Builds) != 50 {

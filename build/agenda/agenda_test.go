@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"github.com/google/go-cmp/cmp"
 
@@ -14,8 +13,8 @@ import (
 	"hussif/build/stock"
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/quantity"
-	"hussif/content/source"
 	"hussif/testdata/demo"
 	"hussif/testdata/generate"
 )
@@ -31,31 +30,6 @@ func day(text string) edtf.Day {
 }
 
 var today = day("2026-11-25")
-
-// open reads a journal out of a text with a line "-- path --" before each file.
-func open(t testing.TB, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	var name string
-	for line := range strings.Lines(archive) {
-		if path, ok := strings.CutPrefix(strings.TrimSpace(line), "-- "); ok {
-			name = strings.TrimSuffix(path, " --")
-			files[name] = &fstest.MapFile{}
-		} else if name != "" {
-			files[name].Data = append(files[name].Data, line...)
-		}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span.Text(), f.Text)
-		}
-	}
-	return j
-}
 
 func openDemo(t *testing.T) *journal.Journal {
 	t.Helper()
@@ -210,7 +184,7 @@ func TestHolds(t *testing.T) {
 		{"turned out by itself", "", "decided: [{question: 'Keep the cuffs?'}]\nturned out: [{decision: 2026-02-01#decided-1, how: kept}]", nil},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			j := open(t, wren+"-- builds/gown/build.md --\n---\ngarment: gown\n"+test.build+"\n---\n"+
+			j := journaltest.Open(t, wren+"-- builds/gown/build.md --\n---\ngarment: gown\n"+test.build+"\n---\n"+
 				"-- builds/gown/2026-02-01.md --\n---\nstage: planning\n"+test.notes+"\n---\n")
 			var got []string
 			for _, h := range agendaOf(j).Tasks[0].Holds {
@@ -226,7 +200,7 @@ func TestHolds(t *testing.T) {
 // The cloth goes to the build whose occasion comes first, wherever it stands in the
 // journal.
 func TestOrder(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- materials/twill.md --
 ---
 ---
@@ -298,7 +272,7 @@ needs: [{material: twill, amount: 2 yd}]
 }
 
 func TestLate(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- occasions/ball.md --
 ---
 date: 2026-12-01
@@ -323,7 +297,7 @@ hours: 8
 
 // What is private is not said, and what is open is said without its marks.
 func TestStopped(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- builds/gown/build.md --
 ---
 ---
@@ -388,7 +362,7 @@ func TestDress(t *testing.T) {
 				kind, over, _ := strings.Cut(g, ": ")
 				fmt.Fprintf(&b, "-- builds/b%d/build.md --\n---\nfor: wren\noccasion: ball\ngarment: %q\nover: [%s]\n---\n", i, kind, over)
 			}
-			w := outing(t, open(t, b.String()), "ball").Wearers[0]
+			w := outing(t, journaltest.Open(t, b.String()), "ball").Wearers[0]
 			if diff := cmp.Diff(test.want, layers(w)); diff != "" || w.Contradicts != test.contradicts {
 				t.Errorf("contradicts: %v\n%s", w.Contradicts, diff)
 			}
@@ -434,7 +408,7 @@ func TestDressKeepsEachOrder(t *testing.T) {
 }
 
 func TestHelp(t *testing.T) {
-	j := open(t, wren+`
+	j := journaltest.Open(t, wren+`
 -- occasions/ball.md --
 ---
 date: 2027-01-01
@@ -484,7 +458,7 @@ moves: {sit: yes}
 
 // A garment of nobody comes last, and says what is to be done.
 func TestGarmentOfNobody(t *testing.T) {
-	o := outing(t, open(t, wren+`
+	o := outing(t, journaltest.Open(t, wren+`
 -- occasions/ball.md --
 ---
 date: 2027-01-01

@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 )
 
 // An element is one of any XML document.
@@ -126,7 +127,7 @@ func mustBeAtom(t *testing.T, data []byte) element {
 
 func TestAtomIsAsPublished(t *testing.T) {
 	for name, j := range map[string]*journal.Journal{
-		"demo": readDemo(t), "market": read(t, market), "empty": {Settings: &journal.Settings{}},
+		"demo": readDemo(t), "market": journaltest.OpenClean(t, market), "empty": {Settings: &journal.Settings{}},
 	} {
 		for where, at := range map[string]Pages{"disk": fromDisk, "web": onWeb(t)} {
 			t.Run(name+"/"+where, func(t *testing.T) {
@@ -146,7 +147,7 @@ func TestAtomHoldsTheNewestNotes(t *testing.T) {
 	for day := 1; day <= 31; day++ {
 		fmt.Fprintf(&archive, "-- builds/jacket/2026-05-%02d-day.md --\nFirst words & <em>day</em> %d.\n\nPrivate: the key is under the trough.\n", day, day)
 	}
-	j := read(t, archive.String())
+	j := journaltest.OpenClean(t, archive.String())
 	data, err := Atom(j, fromDisk)
 	if err != nil {
 		t.Fatal(err)
@@ -185,7 +186,7 @@ func TestAtomHoldsTheNewestNotes(t *testing.T) {
 // The links of a feed on the web are taken from its base address (RFC 4287, 2, with
 // RFC 3986, 5): they lead to the pages, whatever characters their names have.
 func TestAtomLinksOnTheWeb(t *testing.T) {
-	j := read(t, "-- journal.yaml --\n-- notes/2026-05-01-a.md --\nWords.\n")
+	j := journaltest.OpenClean(t, "-- journal.yaml --\n-- notes/2026-05-01-a.md --\nWords.\n")
 	at := onWeb(t)
 	at.Path = func(journal.ID) string { return "notes: größe/a?b#c.html" }
 	data, err := Atom(j, at)
@@ -255,7 +256,7 @@ func TestAlmanacIsTheSameEveryTime(t *testing.T) {
 }
 
 func TestAtomGolden(t *testing.T) {
-	data, err := Atom(read(t, market), onWeb(t))
+	data, err := Atom(journaltest.OpenClean(t, market), onWeb(t))
 	if err != nil {
 		t.Fatal(err)
 	}

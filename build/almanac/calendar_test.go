@@ -14,6 +14,7 @@ import (
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/source"
 )
 
@@ -85,7 +86,7 @@ func TestCalendarSaysWhatTheJournalSays(t *testing.T) {
 		},
 		{Build: "builds/jacket", Reckoned: edtf.DayOf(2027, 1, 10), Earliest: tomorrow, Likely: tomorrow, Latest: tomorrow},
 	}
-	data, err := Calendar(read(t, market), ready, onWeb(t))
+	data, err := Calendar(journaltest.OpenClean(t, market), ready, onWeb(t))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -150,7 +151,7 @@ func TestCalendarSaysWhatTheJournalSays(t *testing.T) {
 // keeps a character whole. 3.8.4.7 and 3.6.1: each event has a UID of its own and a
 // DTSTAMP in UTC.
 func TestCalendarIsWrittenAsPublished(t *testing.T) {
-	for name, j := range map[string]*journal.Journal{"market": read(t, market), "demo": readDemo(t)} {
+	for name, j := range map[string]*journal.Journal{"market": journaltest.OpenClean(t, market), "demo": readDemo(t)} {
 		data, err := Calendar(j, nil, onWeb(t))
 		if err != nil {
 			t.Fatal(err)
@@ -216,7 +217,7 @@ func TestCalendarEscapes(t *testing.T) {
 }
 
 func TestCalendarRefuses(t *testing.T) {
-	j := read(t, market)
+	j := journaltest.OpenClean(t, market)
 	d := edtf.DayOf(2027, 1, 1)
 	for name, c := range map[string]struct {
 		ready Ready
@@ -267,7 +268,7 @@ func TestCalendarOddDays(t *testing.T) {
 }
 
 func TestCalendarGolden(t *testing.T) {
-	data, err := Calendar(read(t, market), nil, fromDisk)
+	data, err := Calendar(journaltest.OpenClean(t, market), nil, fromDisk)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -3,30 +3,10 @@ package almanac
 import (
 	"net/url"
 	"testing"
-	"testing/fstest"
-
-	"github.com/rogpeppe/go-internal/txtar"
 
 	"hussif/content/journal"
 	"hussif/testdata/demo"
 )
-
-// read reads a journal written as a txtar archive.
-func read(t *testing.T, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	for _, f := range txtar.Parse([]byte(archive)).Files {
-		files[f.Name] = &fstest.MapFile{Data: f.Data}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		t.Errorf("%s: %s", f.Span, f.Text)
-	}
-	return j
-}
 
 func readDemo(t *testing.T) *journal.Journal {
 	t.Helper()

@@ -5,32 +5,11 @@ import (
 	"reflect"
 	"strings"
 	"testing"
-	"testing/fstest"
-
-	"github.com/rogpeppe/go-internal/txtar"
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
-	"hussif/content/source"
+	"hussif/content/journal/journaltest"
 )
-
-func open(t *testing.T, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	for _, f := range txtar.Parse([]byte(archive)).Files {
-		files[f.Name] = &fstest.MapFile{Data: f.Data}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span, f.Text)
-		}
-	}
-	return j
-}
 
 const circle = `
 -- people/wren.md --
@@ -126,7 +105,7 @@ func TestGather(t *testing.T) {
 		{Chose: "she laces herself.", From: "people/ottilie", Anchor: "decided-laces-herself", Wearers: ids("people/ottilie")},
 		{Chose: "cotton cord.", From: "techniques/piping", Anchor: "decided-cotton-cord", Techniques: ids("techniques/piping")},
 	}
-	got := Gather(open(t, circle)).All
+	got := Gather(journaltest.Open(t, circle)).All
 	if len(got) != len(want) {
 		t.Fatalf("%d decisions, want %d: %+v", len(got), len(want), got)
 	}
@@ -142,7 +121,7 @@ func TestGather(t *testing.T) {
 }
 
 func TestGroups(t *testing.T) {
-	list := Gather(open(t, circle))
+	list := Gather(journaltest.Open(t, circle))
 	for _, test := range []struct {
 		name   string
 		groups []Group
@@ -163,7 +142,7 @@ func TestGroups(t *testing.T) {
 }
 
 func TestFor(t *testing.T) {
-	list := Gather(open(t, circle))
+	list := Gather(journaltest.Open(t, circle))
 	for id, want := range map[journal.ID]int{
 		"builds/jacket": 4, "builds/jacket/2026-02-14-fitting": 3, "patterns/draft": 4, "patterns/petticoat": 1,
 		"techniques/piping": 3, "people/wren": 3, "people/ottilie": 2, "references/plate": 2, "materials/linen": 1,
@@ -176,7 +155,7 @@ func TestFor(t *testing.T) {
 }
 
 func TestNothingToGather(t *testing.T) {
-	list := Gather(open(t, "-- people/wren.md --\n"))
+	list := Gather(journaltest.Open(t, "-- people/wren.md --\n"))
 	if len(list.All) != 0 || list.ByGarment() != nil || list.ByOutcome() != nil || list.For("people/wren") != nil {
 		t.Errorf("got %+v", list)
 	}
@@ -184,7 +163,7 @@ func TestNothingToGather(t *testing.T) {
 
 // The anchors are those that the journal lets others link to.
 func TestAnchorsAreTheJournals(t *testing.T) {
-	j := open(t, circle)
+	j := journaltest.Open(t, circle)
 	for _, d := range Gather(j).All {
 		r, ok := j.Find(string(d.From))
 		if !ok {

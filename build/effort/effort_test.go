@@ -7,7 +7,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 	"time"
 
 	"github.com/google/go-cmp/cmp"
@@ -15,8 +14,8 @@ import (
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/quantity"
-	"hussif/content/source"
 	"hussif/testdata/demo"
 	"hussif/testdata/generate"
 )
@@ -31,31 +30,6 @@ func day(text string) edtf.Day {
 
 var today = day("2026-11-25")
 
-// open reads a journal out of a text with a line "-- path --" before each file.
-func open(t testing.TB, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	var name string
-	for line := range strings.Lines(archive) {
-		if path, ok := strings.CutPrefix(strings.TrimSpace(line), "-- "); ok {
-			name = strings.TrimSuffix(path, " --")
-			files[name] = &fstest.MapFile{}
-		} else if name != "" {
-			files[name].Data = append(files[name].Data, line...)
-		}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span.Text(), f.Text)
-		}
-	}
-	return j
-}
-
 // build writes a build and its notes, each "DAY FIELDS" with "; " between fields.
 func build(name, fields string, notes ...string) string {
 	var b strings.Builder
@@ -69,7 +43,7 @@ func build(name, fields string, notes ...string) string {
 
 func work(t testing.TB, archive, build string) Work {
 	t.Helper()
-	return Gather(open(t, archive), today).Of(journal.ID("builds/" + build))
+	return Gather(journaltest.Open(t, archive), today).Of(journal.ID("builds/" + build))
 }
 
 // The numbers of the demo were worked by hand: by somebody else the hours of the making,
@@ -189,7 +163,7 @@ func TestOutlook(t *testing.T) {
 			if got := w.OutlookWords(); got != test.want {
 				t.Errorf("%s\nwanted %s", got, test.want)
 			}
-			late := Gather(open(t, fair+test.archive), today).Late()
+			late := Gather(journaltest.Open(t, fair+test.archive), today).Late()
 			if (len(late) == 1) != strings.HasPrefix(test.want, "late") {
 				t.Errorf("late are %v", late)
 			}

@@ -6,6 +6,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"hussif/content/edtf"
+	"hussif/content/journal/journaltest"
 )
 
 const attic = `
@@ -54,7 +55,7 @@ features: [PIPED SEAMS, wrist ties, piped seams]
 `
 
 func TestGather(t *testing.T) {
-	b := Gather(open(t, attic))
+	b := Gather(journaltest.OpenClean(t, attic))
 	if diff := cmp.Diff([]string{"pinned front", "piped seams", "plain cap", "waist binding", "wrist ties"}, b.Names()); diff != "" {
 		t.Error(diff)
 	}

@@ -8,6 +8,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/testdata/demo"
 )
 
@@ -61,7 +62,7 @@ func said(claims []Claim) []string {
 }
 
 func TestClaims(t *testing.T) {
-	j := open(t, workroom)
+	j := journaltest.OpenClean(t, workroom)
 	b := Gather(j)
 	grey, cap := j.Build(journal.Ref{To: "grey-jacket"}), j.Build(journal.Ref{To: "cap"})
 	claims := b.Claims(grey)
@@ -119,7 +120,7 @@ func TestMisspelt(t *testing.T) {
 		archive := "-- journal.yaml --\ntitle: t\n" + page("references/a", "shows: "+c.other) + page("references/b", "lacks: "+c.other) +
 			page("builds/cap", "features: ["+c.name+"]")
 		var got []string
-		for _, m := range Gather(open(t, archive)).Misspelt() {
+		for _, m := range Gather(journaltest.OpenClean(t, archive)).Misspelt() {
 			got = append(got, m.Use.Word.Text+": "+strings.Join(m.Near, ", "))
 		}
 		if strings.Join(got, "; ") != c.want {
@@ -133,7 +134,7 @@ func TestMisspelt(t *testing.T) {
 		{page("builds/cap", "features: [wrist ties]") + page("references/a", "shows: [wrist tie, wrist ties]"), "wrist tie"},
 		{page("builds/cap", "features: [wrist ties]") + page("builds/hat", "features: [wrist ties, wrist tie]") + page("references/a", "shows: wrist tie"), ""},
 	} {
-		found := Gather(open(t, "-- journal.yaml --\ntitle: t\n"+c.archive)).Misspelt()
+		found := Gather(journaltest.OpenClean(t, "-- journal.yaml --\ntitle: t\n"+c.archive)).Misspelt()
 		if c.want == "" {
 			if len(found) != 0 {
 				t.Errorf("%s\nboth names are in use, but found %v", c.archive, found)

@@ -4,32 +4,16 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"testing/fstest"
-
-	"github.com/rogpeppe/go-internal/txtar"
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/source"
 )
 
-// open reads a journal in which nothing is wrong.
-func open(t testing.TB, archive string) *journal.Journal {
-	t.Helper()
-	j, findings := read(t, archive)
-	for _, f := range findings {
-		t.Errorf("%s: %s", f.Span, f.Text)
-	}
-	return j
-}
-
 func read(t testing.TB, archive string) (*journal.Journal, []source.Finding) {
 	t.Helper()
-	files := fstest.MapFS{}
-	for _, f := range txtar.Parse([]byte(archive)).Files {
-		files[f.Name] = &fstest.MapFile{Data: f.Data}
-	}
-	j, findings, err := journal.Open(files)
+	j, findings, err := journal.Open(journaltest.Files(archive))
 	if err != nil {
 		t.Fatal(err)
 	}

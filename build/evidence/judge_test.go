@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"hussif/content/edtf"
+	"hussif/content/journal/journaltest"
 )
 
 func TestVerdicts(t *testing.T) {
@@ -42,7 +43,7 @@ func TestVerdicts(t *testing.T) {
 		{"no era", []string{"1785"}, nil, "", NoEra, "", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			j := open(t, "-- journal.yaml --\ntitle: t\n"+dated("shows", c.shows...)+dated("lacks", c.lacks...))
+			j := journaltest.OpenClean(t, "-- journal.yaml --\ntitle: t\n"+dated("shows", c.shows...)+dated("lacks", c.lacks...))
 			f, _ := Gather(j).For("frill")
 			got := Judge(f, date(t, c.era), j.Settings.Customs)
 			if got.Verdict != c.verdict || got.Reason() != c.reason || got.Share().Words() != c.share {
@@ -74,7 +75,7 @@ func TestPublishedCaptionsDecide(t *testing.T) {
 		{"1618", "ca. 1612", 0, After, "1618"},
 		{"1611?", "1611", 0, Inside, "1611, uncertain"},
 	} {
-		j := open(t, "-- journal.yaml --\ntitle: t\n"+dated("shows", c.caption))
+		j := journaltest.OpenClean(t, "-- journal.yaml --\ntitle: t\n"+dated("shows", c.caption))
 		j.Settings.Customs.Circa = c.circa
 		f, _ := Gather(j).For("frill")
 		era := date(t, c.era).Padded(edtf.Customs{Circa: c.circa})

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 )
 
@@ -44,7 +45,7 @@ func TestAllowance(t *testing.T) {
 				archive += "-- builds/jacket/2026-02-14.md --\n---\naltered: " + strings.ReplaceAll(rows, "}, {", "}, {seam: side, ") + "\n---\n"
 			}
 			archive += "-- builds/jacket/2026-02-15.md --\n---\naltered: [{seam: other, now: 1/16 in}]\n---\n"
-			j := open(t, archive)
+			j := journaltest.Open(t, archive)
 			b := build(t, j, "jacket")
 			got := unknown
 			if width, ok := Allowance(b, j.Settings.Catalogue, &b.Seams[0], bust, day("2026-02-15")); ok {
@@ -80,7 +81,7 @@ func TestAllowanceOfAnEarlierDay(t *testing.T) {
 				rows += "{seam: side, " + row + "}, "
 			}
 		}
-		j := open(t, "\n-- builds/jacket/build.md --\n---\nseams: [{name: side, count: 2, crosses: [bust girth], "+test.seam+"}]\n---\n"+
+		j := journaltest.Open(t, "\n-- builds/jacket/build.md --\n---\nseams: [{name: side, count: 2, crosses: [bust girth], "+test.seam+"}]\n---\n"+
 			"-- builds/jacket/2026-02-14.md --\n---\naltered: ["+rows+"]\n---\n")
 		b := build(t, j, "jacket")
 		got := unknown
@@ -95,7 +96,7 @@ func TestAllowanceOfAnEarlierDay(t *testing.T) {
 
 // Of two sleeves of which one was let out, the narrower counts for both.
 func TestAllowanceOfSides(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- builds/jacket/build.md --
 ---
 seams: [{name: sleeve, count: 2, crosses: {upper arm girth: {now: 5/8 in}}}]

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 	"hussif/content/quantity"
 )
@@ -14,7 +15,7 @@ import (
 // journal would hold them; or the reason why they cannot be told.
 func altered(t testing.TB, seams, rows string) string {
 	t.Helper()
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- builds/jacket/build.md --
 ---
 seams:
@@ -110,7 +111,7 @@ func TestEffect(t *testing.T) {
 // Two side seams, each of four edges +1.5 cm: 93 cm becomes 99 cm (common
 // practice).
 func TestLetOutInCentimetres(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- journal.yaml --
 unit: cm
 -- builds/jacket/build.md --

@@ -1,15 +1,12 @@
 package fit
 
 import (
-	"strings"
 	"testing"
-	"testing/fstest"
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/measure"
 	"hussif/content/quantity"
-	"hussif/content/source"
 )
 
 const (
@@ -32,31 +29,6 @@ func day(text string) edtf.Day {
 		panic(err)
 	}
 	return d
-}
-
-// open reads a journal out of a text with a line "-- path --" before each file.
-func open(t testing.TB, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	var name string
-	for line := range strings.Lines(archive) {
-		if path, ok := strings.CutPrefix(strings.TrimSpace(line), "-- "); ok {
-			name = strings.TrimSuffix(path, " --")
-			files[name] = &fstest.MapFile{}
-		} else if name != "" {
-			files[name].Data = append(files[name].Data, line...)
-		}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span.Text(), f.Text)
-		}
-	}
-	return j
 }
 
 func build(t testing.TB, j *journal.Journal, name string) *journal.Build {

@@ -5,6 +5,7 @@ import (
 	"testing/fstest"
 
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 )
 
 // An ease that cannot be read is not an ease of nothing.
@@ -32,7 +33,7 @@ func TestUnreadEase(t *testing.T) {
 // A session is one session, in a note that both names the wearer and is of a build
 // of hers.
 func TestASessionIsFoundOnce(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- people/wren.md --
 -- builds/jacket/build.md --
 ---

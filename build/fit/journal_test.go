@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 )
 
@@ -54,7 +55,7 @@ body:
 `
 
 func TestOf(t *testing.T) {
-	j := open(t, circle)
+	j := journaltest.Open(t, circle)
 	b := build(t, j, "jacket")
 	fitting := Of(j, b, day("2026-02-14"))
 	for _, test := range []struct {
@@ -88,7 +89,7 @@ func TestOf(t *testing.T) {
 
 func TestWhenTheTapeWasTaken(t *testing.T) {
 	for _, stage := range journal.Stages {
-		j := open(t, `
+		j := journaltest.Open(t, `
 -- builds/jacket/build.md --
 ---
 seams: [{name: back, crosses: [bust girth]}]
@@ -112,7 +113,7 @@ altered: [{seam: back, was: 5/8 in, now: 1/4 in}]
 }
 
 func TestSessions(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- people/wren.md --
 ---
 measured: [{bust girth: 35 in}, {date: 2026-03-01, by: wren, bust girth: 36 in}]
@@ -142,7 +143,7 @@ body:
 }
 
 func TestForSomebodyElse(t *testing.T) {
-	j := open(t, circle)
+	j := journaltest.Open(t, circle)
 	b := build(t, j, "jacket")
 	ottilie := j.Person(journal.Ref{To: "ottilie"})
 	table := For(j, b, ottilie, day("2026-03-01"))
@@ -161,7 +162,7 @@ func TestForSomebodyElse(t *testing.T) {
 }
 
 func TestEaseOfTheSettings(t *testing.T) {
-	j := open(t, circle)
+	j := journaltest.Open(t, circle)
 	table := Of(j, build(t, j, "jacket"), day("2026-03-01"))
 	if got := row(t, table, bust).Wanted; got.Ease.Most != inch || got.From.Field != "fit" {
 		t.Errorf("what the build says goes first: %+v", got)
@@ -172,7 +173,7 @@ func TestEaseOfTheSettings(t *testing.T) {
 }
 
 func TestDays(t *testing.T) {
-	j := open(t, circle)
+	j := journaltest.Open(t, circle)
 	b := build(t, j, "jacket")
 	if got, ok := FirstFinish(b); !ok || got != day("2026-03-01") {
 		t.Errorf("first finished %s, %t", got, ok)
@@ -189,7 +190,7 @@ func TestDays(t *testing.T) {
 }
 
 func TestAdjustsOfABuild(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- people/wren.md --
 ---
 measured: [{date: 2026-01-10, over: [shift], waist: 27 in}]
@@ -247,7 +248,7 @@ altered: [{seam: side, was: 1 in, now: 7/8 in}]
 			files.WriteString("---\n")
 		}
 	}
-	return open(t, files.String())
+	return journaltest.Open(t, files.String())
 }
 
 func BenchmarkOf500Builds(b *testing.B) {

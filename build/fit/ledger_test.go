@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 )
 
@@ -42,7 +43,7 @@ measured: {bust girth: 36 in, upper arm girth: 12 3/4 in}
 `
 
 func TestChecks(t *testing.T) {
-	j := open(t, altering)
+	j := journaltest.Open(t, altering)
 	book := Ledger(j, build(t, j, "jacket"))
 	type said struct {
 		on       string
@@ -73,7 +74,7 @@ func TestChecks(t *testing.T) {
 }
 
 func TestEntryWords(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- builds/jacket/2026-02-14.md --
 ---
 altered:
@@ -102,7 +103,7 @@ altered:
 }
 
 func TestBodyChange(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- people/wren.md --
 ---
 measured:

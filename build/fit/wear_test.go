@@ -4,6 +4,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"hussif/content/journal/journaltest"
 	"hussif/content/quantity"
 )
 
@@ -57,7 +58,7 @@ func TestOneSettingServesAll(t *testing.T) {
 
 // A gap is named once for a row's own words and for all the rows it serves.
 func TestRowsNameTheCommonGap(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- people/wren.md --
 ---
 measured: [{date: 2026-01-10, bust: 36 in, waist: 28 in}]

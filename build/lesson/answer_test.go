@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 )
 
 // Five jackets: the first two are made, of which the second remakes the first;
@@ -102,7 +103,7 @@ func find(t *testing.T, list List, text string) Lesson {
 }
 
 func TestAnswers(t *testing.T) {
-	list := Gather(open(t, life))
+	list := Gather(journaltest.Open(t, life))
 	for text, want := range map[string]string{
 		"cut the sleeve wider":     "carried: carried by builds/second; carried by builds/piped/2026-01-01-begun on 2026-01-01",
 		"face the hem":             "set aside: set aside by builds/second, it is too heavy",
@@ -129,7 +130,7 @@ func TestAnswers(t *testing.T) {
 }
 
 func TestOpenFor(t *testing.T) {
-	j := open(t, life)
+	j := journaltest.Open(t, life)
 	list := Gather(j)
 	for _, test := range []struct {
 		build string
@@ -161,7 +162,7 @@ func TestOpenFor(t *testing.T) {
 }
 
 func TestStateFor(t *testing.T) {
-	list := Gather(open(t, life))
+	list := Gather(journaltest.Open(t, life))
 	for _, test := range []struct {
 		text string
 		id   journal.ID
@@ -201,7 +202,7 @@ func TestLastWord(t *testing.T) {
 		{"the build's own page is no day", "set aside: [{note: hem#next-1, because: x}]", "carries: hem#next-1", "", "carried"},
 		{"both on one page", "{carries: hem#next-1, set aside: [{note: hem#next-1, because: x}]}", "", "", "carried"},
 	} {
-		list := Gather(open(t, "-- patterns/hem.md --\nNext time: face it.\n-- builds/b/build.md --\n---\n"+test.build+
+		list := Gather(journaltest.Open(t, "-- patterns/hem.md --\nNext time: face it.\n-- builds/b/build.md --\n---\n"+test.build+
 			"\n---\n-- builds/b/2026-01-01.md --\n---\n"+test.first+"\n---\n-- builds/b/2026-01-02.md --\n---\n"+test.second+"\n---\n"))
 		l := list.All[0]
 		if len(l.Answers) != 1 || string(l.State()) != test.want {
@@ -214,7 +215,7 @@ func TestLastWord(t *testing.T) {
 }
 
 func TestCountOpen(t *testing.T) {
-	list := Gather(open(t, life))
+	list := Gather(journaltest.Open(t, life))
 	for _, id := range []journal.ID{"patterns/draft", "techniques/piping", "people/wren", "builds/first", "builds/third", "builds/nothing"} {
 		want := 0
 		for _, l := range list.For(id) {

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 )
 
 func TestSameLooksAtEveryField(t *testing.T) {
@@ -27,11 +28,11 @@ func TestSameLooksAtEveryField(t *testing.T) {
 }
 
 func TestSince(t *testing.T) {
-	before := Gather(open(t, life))
-	if c := Gather(open(t, life)).Since(before); !c.None() || c.Bears("patterns/draft") || c.Opens("builds/third") {
+	before := Gather(journaltest.Open(t, life))
+	if c := Gather(journaltest.Open(t, life)).Since(before); !c.None() || c.Bears("patterns/draft") || c.Opens("builds/third") {
 		t.Errorf("the same journal: %+v", c.ids)
 	}
-	another := Gather(open(t, strings.Replace(life, "Next time: face the hem.", "Next time: face the hem twice.", 1)))
+	another := Gather(journaltest.Open(t, strings.Replace(life, "Next time: face the hem.", "Next time: face the hem twice.", 1)))
 	c := another.Since(before)
 	for id, want := range map[journal.ID]bool{
 		"builds/first": true, "builds/first/2024-05-01-worn": true, "patterns/draft": true, "patterns/other": false, "techniques/gauging": false,
@@ -43,7 +44,7 @@ func TestSince(t *testing.T) {
 	if !c.Opens("builds/third") || c.Opens("builds/plain") {
 		t.Error("the third jacket is cut from the draft, the gown is not")
 	}
-	if c := Gather(open(t, strings.Replace(life, "garment: gown", "garment: cloak", 1))).Since(before); !c.Opens("builds/plain") || !c.Bears("people/wren") {
+	if c := Gather(journaltest.Open(t, strings.Replace(life, "garment: gown", "garment: cloak", 1))).Since(before); !c.Opens("builds/plain") || !c.Bears("people/wren") {
 		t.Error("what a build shares with others has changed")
 	}
 }

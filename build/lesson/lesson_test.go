@@ -6,35 +6,10 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"hussif/content/journal"
-	"hussif/content/source"
+	"hussif/content/journal/journaltest"
 )
-
-func open(t *testing.T, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	var name string
-	for line := range strings.Lines(archive) {
-		if path, ok := strings.CutPrefix(strings.TrimSpace(line), "-- "); ok {
-			name = strings.TrimSuffix(path, " --")
-			files[name] = &fstest.MapFile{}
-		} else if name != "" {
-			files[name].Data = append(files[name].Data, line...)
-		}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span.Text(), f.Text)
-		}
-	}
-	return j
-}
 
 const circle = `
 -- people/wren.md --
@@ -121,7 +96,7 @@ func TestGather(t *testing.T) {
 		{Text: "true the shoulder", From: "patterns/short-jacket", Anchor: "next-true-shoulder", Patterns: short, Garments: []string{"riding jacket"}},
 		{Text: "measure her over the new stays", From: "people/ottilie", Anchor: "next-measure-over-new-stays", People: []journal.ID{"people/ottilie"}},
 	}
-	j := open(t, circle)
+	j := journaltest.Open(t, circle)
 	got := Gather(j).All
 	if len(got) != len(want) {
 		t.Fatalf("%d lessons, want %d: %+v", len(got), len(want), got)
@@ -140,7 +115,7 @@ func TestGather(t *testing.T) {
 
 // Every anchor is one that the journal lets others link to.
 func TestAnchorsAreTheJournals(t *testing.T) {
-	j := open(t, circle)
+	j := journaltest.Open(t, circle)
 	for _, l := range Gather(j).All {
 		r, ok := j.Find(string(l.From))
 		if !ok {
@@ -153,7 +128,7 @@ func TestAnchorsAreTheJournals(t *testing.T) {
 }
 
 func TestGroups(t *testing.T) {
-	list := Gather(open(t, circle))
+	list := Gather(journaltest.Open(t, circle))
 	for _, test := range []struct {
 		name   string
 		groups []Group
@@ -181,7 +156,7 @@ func TestGroups(t *testing.T) {
 }
 
 func TestForAndFrom(t *testing.T) {
-	list := Gather(open(t, circle))
+	list := Gather(journaltest.Open(t, circle))
 	for _, test := range []struct {
 		id        journal.ID
 		for_, own int
@@ -204,7 +179,7 @@ func TestForAndFrom(t *testing.T) {
 }
 
 func TestNothingToGather(t *testing.T) {
-	list := Gather(open(t, "-- people/wren.md --\n"))
+	list := Gather(journaltest.Open(t, "-- people/wren.md --\n"))
 	if len(list.All) != 0 || list.ByPattern() != nil || list.For("people/wren") != nil {
 		t.Errorf("got %+v", list)
 	}

@@ -9,6 +9,7 @@ import (
 	"hussif/build/fit"
 	"hussif/build/wayin"
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 	"hussif/content/quantity"
 )
@@ -21,7 +22,7 @@ func TestPlanInTheLedger(t *testing.T) {
 	panels, moves, oneSide := 0, 0, 0
 	for range 300 {
 		archive := randomJournal(random)
-		j := open(t, archive)
+		j := journaltest.Open(t, archive)
 		b := j.Builds()[0]
 		table := fit.Of(j, b, day("2026-12-31"))
 		p := For(j, b, table, wayin.Rates{})

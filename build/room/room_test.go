@@ -4,17 +4,13 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"testing/fstest"
-
-	"github.com/rogpeppe/go-internal/txtar"
 
 	"hussif/build/fit"
 	"hussif/build/wayin"
 	"hussif/content/edtf"
-	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 	"hussif/content/quantity"
-	"hussif/content/source"
 )
 
 const inch = quantity.Inch
@@ -24,24 +20,6 @@ var (
 	bust   = measure.Point{Measure: "bust girth"}
 	waist  = measure.Point{Measure: "natural waist girth"}
 )
-
-func open(t testing.TB, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	for _, f := range txtar.Parse([]byte(archive)).Files {
-		files[f.Name] = &fstest.MapFile{Data: f.Data}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span.Text(), f.Text)
-		}
-	}
-	return j
-}
 
 func day(text string) edtf.Day {
 	d, err := edtf.ParseDay(text)
@@ -54,7 +32,7 @@ func day(text string) edtf.Day {
 // plan is the plan for the only build of a journal.
 func plan(t testing.TB, archive string) Plan {
 	t.Helper()
-	j := open(t, archive)
+	j := journaltest.Open(t, archive)
 	b := j.Builds()[0]
 	return For(j, b, fit.Of(j, b, day("2026-12-31")), wayin.RatesOf(j))
 }

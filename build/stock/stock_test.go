@@ -11,38 +11,13 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/quantity"
-	"hussif/content/source"
 	"hussif/testdata/demo"
 	"hussif/testdata/generate"
 )
 
 var inches = quantity.Format{Unit: quantity.Inches, Fraction: 8}
-
-// open reads a journal out of a text with a line "-- path --" before each file.
-func open(t testing.TB, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	var name string
-	for line := range strings.Lines(archive) {
-		if path, ok := strings.CutPrefix(strings.TrimSpace(line), "-- "); ok {
-			name = strings.TrimSuffix(path, " --")
-			files[name] = &fstest.MapFile{}
-		} else if name != "" {
-			files[name].Data = append(files[name].Data, line...)
-		}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span.Text(), f.Text)
-		}
-	}
-	return j
-}
 
 // twill is a journal with one cloth, 60 in wide, and notes of one build, a line each.
 func twill(notes ...string) string {
@@ -232,7 +207,7 @@ func TestLedger(t *testing.T) {
 		}, []string{"on hand 1999999866/999999866000004473 reel", "fault: 1/999999893 reel is too much to be added to the rest"}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			if diff := cmp.Diff(test.want, said(sheet(t, open(t, twill(test.notes...)), "twill"))); diff != "" {
+			if diff := cmp.Diff(test.want, said(sheet(t, journaltest.Open(t, twill(test.notes...)), "twill"))); diff != "" {
 				t.Error(diff)
 			}
 		})
@@ -256,7 +231,7 @@ func TestWithoutADate(t *testing.T) {
 }
 
 func TestSumWords(t *testing.T) {
-	s := sheet(t, open(t, twill(
+	s := sheet(t, journaltest.Open(t, twill(
 		"2026-01-01 bought: [{material: twill, amount: 3 yd}]; left over: [{material: twill, size: 9 in x 60 in}]",
 		"2026-01-02 used: [{material: twill, amount: 1 yd}]",
 		"2026-01-03 used: [{material: twill, size: 9 in x 60 in}]",
@@ -270,7 +245,7 @@ func TestSumWords(t *testing.T) {
 
 // Where it came from, and where it went.
 func TestPieceIsFollowed(t *testing.T) {
-	j := open(t, twill(
+	j := journaltest.Open(t, twill(
 		"2026-01-01 bought: [{material: twill, amount: 3 yd, lot: spring, from: market}]",
 		"2026-01-02 used: [{material: twill, amount: 2 yd}]; left over: [{material: twill, size: 9 in x 31 in, pieces: 2}]",
 	)+"-- builds/cap/build.md --\n---\n---\n-- builds/cap/2026-02-01.md --\n---\nused: [{material: twill, size: 9 in x 31 in}]\n---\n")
@@ -397,7 +372,7 @@ func TestShort(t *testing.T) {
 			[]string{"twill: perhaps short: needs 3 yd, at most 3 yd on hand"}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			j := open(t, wants(test.stash, test.needs...))
+			j := journaltest.Open(t, wants(test.stash, test.needs...))
 			last := j.Builds()[len(j.Builds())-1].ID
 			if diff := cmp.Diff(test.want, lacks(Allot(j, Gather(j), j.Builds()), last)); diff != "" {
 				t.Error(diff)
@@ -426,9 +401,9 @@ func TestProperties(t *testing.T) {
 			}
 			notes = append(notes, fmt.Sprintf("2026-01-01 %s: [{material: twill, amount: %d in%s}]", way, n, size))
 		}
-		first := sheet(t, open(t, twill(notes...)), "twill")
+		first := sheet(t, journaltest.Open(t, twill(notes...)), "twill")
 		random.Shuffle(len(notes), func(i, k int) { notes[i], notes[k] = notes[k], notes[i] })
-		second := sheet(t, open(t, twill(notes...)), "twill")
+		second := sheet(t, journaltest.Open(t, twill(notes...)), "twill")
 		if got, want := fmt.Sprint(onHand(first), len(first.Left())), fmt.Sprint(onHand(second), len(second.Left())); got != want {
 			t.Fatalf("%v gives %s in one order and %s in another", notes, got, want)
 		}
@@ -441,7 +416,7 @@ func TestProperties(t *testing.T) {
 		for range 1 + random.IntN(5) {
 			needs = append(needs, fmt.Sprintf("[{material: twill, amount: %d in}]", 1+random.IntN(60)))
 		}
-		j := open(t, wants("bought: [{material: twill, amount: 3 yd}]", needs...))
+		j := journaltest.Open(t, wants("bought: [{material: twill, amount: 3 yd}]", needs...))
 		var needed, short quantity.Length
 		a := Allot(j, Gather(j), j.Builds())
 		for _, b := range j.Builds() {

@@ -3,9 +3,6 @@ package table
 import (
 	"bytes"
 	"testing"
-	"testing/fstest"
-
-	"github.com/rogpeppe/go-internal/txtar"
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
@@ -13,23 +10,6 @@ import (
 )
 
 var today = edtf.DayOf(2026, 11, 25)
-
-// read reads a journal written as a txtar archive.
-func read(t *testing.T, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	for _, f := range txtar.Parse([]byte(archive)).Files {
-		files[f.Name] = &fstest.MapFile{Data: f.Data}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		t.Errorf("%s: %s", f.Span, f.Text)
-	}
-	return j
-}
 
 func readDemo(t *testing.T) *journal.Journal {
 	t.Helper()

@@ -16,6 +16,7 @@ import (
 	"hussif/build/fit"
 	"hussif/build/lesson"
 	"hussif/content/edtf"
+	"hussif/content/journal/journaltest"
 	"hussif/content/quantity"
 )
 
@@ -103,7 +104,7 @@ carries: 2026-02-01-cut#next-1
 
 // TestRows compares each table of a small journal with its golden.
 func TestRows(t *testing.T) {
-	j := read(t, workroom)
+	j := journaltest.OpenClean(t, workroom)
 	for _, s := range Subjects() {
 		t.Run(s.Name, func(t *testing.T) {
 			got := strings.ReplaceAll(csvOf(t, s.Of(j, today)), "\r\n", "\n")
@@ -253,7 +254,7 @@ func TestNothingIsLost(t *testing.T) {
 
 // TestFitIsOfADay: before anybody was measured there is nothing to compare.
 func TestFitIsOfADay(t *testing.T) {
-	j := read(t, workroom)
+	j := journaltest.OpenClean(t, workroom)
 	fits := subject(t, "fit")
 	column := func(name string) int {
 		for i, c := range fits.Columns {

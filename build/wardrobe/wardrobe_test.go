@@ -5,16 +5,15 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"github.com/google/go-cmp/cmp"
 
 	"hussif/build/fit"
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 	"hussif/content/quantity"
-	"hussif/content/source"
 	"hussif/testdata/demo"
 )
 
@@ -29,31 +28,6 @@ func day(text string) edtf.Day {
 		panic(err)
 	}
 	return d
-}
-
-// open reads a journal out of a text with a line "-- path --" before each file.
-func open(t testing.TB, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	var name string
-	for line := range strings.Lines(archive) {
-		if path, ok := strings.CutPrefix(strings.TrimSpace(line), "-- "); ok {
-			name = strings.TrimSuffix(path, " --")
-			files[name] = &fstest.MapFile{}
-		} else if name != "" {
-			files[name].Data = append(files[name].Data, line...)
-		}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span.Text(), f.Text)
-		}
-	}
-	return j
 }
 
 func person(j *journal.Journal, name string) *journal.Person { return j.Person(journal.Ref{To: name}) }
@@ -177,7 +151,7 @@ func TestAnswers(t *testing.T) {
 			NeedsAdjusting, "pin with a 1 1/2 in lap; judged at the only measure asked for"},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			j := open(t, closet(test.build, test.measured))
+			j := journaltest.Open(t, closet(test.build, test.measured))
 			w := Of(j, person(j, "wren"), day("2026-03-01"))
 			g := w.Garments[0]
 			if g.Answer != test.answer || g.Words(inches) != test.words {
@@ -199,7 +173,7 @@ func TestPastWords(t *testing.T) {
 		{"", "", "cannot be told: nothing was measured by then"},
 		{"fit: {waist: 1 in}", "waist: 29 in", "fits at natural waist girth, the only measure asked for"},
 	} {
-		j := open(t, closet(test.build, test.measured))
+		j := journaltest.Open(t, closet(test.build, test.measured))
 		if got := One(j, j.Builds()[0], person(j, "wren"), day("2026-03-01")).PastWords(inches); got != test.want {
 			t.Errorf("%s: %q", test.build, got)
 		}
@@ -247,7 +221,7 @@ func TestState(t *testing.T) {
 			if test.last != "" {
 				archive += "-- builds/gown/" + test.last + ".md --\n---\nstage: worn\n---\n"
 			}
-			if got := stateOn(open(t, archive).Builds()[0], day(test.on)); got != test.want {
+			if got := stateOn(journaltest.Open(t, archive).Builds()[0], day(test.on)); got != test.want {
 				t.Errorf("got %q", got)
 			}
 		})
@@ -292,7 +266,7 @@ func TestOrder(t *testing.T) {
 		hung("l-three", "for: wren", fits) +
 		hung("of-ottilie", "for: ottilie", fits) +
 		hung("of-nobody", "", fits)
-	j := open(t, archive)
+	j := journaltest.Open(t, archive)
 	var got []string
 	for _, g := range Of(j, person(j, "wren"), day("2026-03-01")).Garments {
 		got = append(got, g.Build.Name())
@@ -309,7 +283,7 @@ func TestOrder(t *testing.T) {
 }
 
 func TestBorrowers(t *testing.T) {
-	j := open(t, rail+hung("gown", "for: wren", "bust: 38 in, waist: 30 in, hip: 40 in")+hung("sack", "", "bust: 40 in"))
+	j := journaltest.Open(t, rail+hung("gown", "for: wren", "bust: 38 in, waist: 30 in, hip: 40 in")+hung("sack", "", "bust: 40 in"))
 	var got []string
 	for _, g := range Borrowers(j, j.Build(journal.Ref{To: "gown"}), day("2026-03-01")) {
 		got = append(got, g.Table.Wearer.Name()+": "+g.Words(inches))
@@ -360,7 +334,7 @@ altered: [{seam: side, was: 1 in, now: 7/8 in}]
 			files.WriteString("---\n")
 		}
 	}
-	return open(t, files.String())
+	return journaltest.Open(t, files.String())
 }
 
 // All that follows for 500 builds: the fit today and at first finish, the ledger,

@@ -5,38 +5,16 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"testing/fstest"
 	"time"
 
-	"github.com/rogpeppe/go-internal/txtar"
-
-	"hussif/content/journal"
+	"hussif/content/journal/journaltest"
 	"hussif/content/measure"
 	"hussif/content/quantity"
-	"hussif/content/source"
 )
 
 const inch = quantity.Inch
 
 var inches = quantity.Format{Unit: quantity.Inches, Fraction: 16}
-
-func open(t testing.TB, archive string) *journal.Journal {
-	t.Helper()
-	files := fstest.MapFS{}
-	for _, f := range txtar.Parse([]byte(archive)).Files {
-		files[f.Name] = &fstest.MapFile{Data: f.Data}
-	}
-	j, findings, err := journal.Open(files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range findings {
-		if f.Level == source.Error {
-			t.Fatalf("%s: %s", f.Span.Text(), f.Text)
-		}
-	}
-	return j
-}
 
 const jacket = `
 -- journal.yaml --
@@ -61,7 +39,7 @@ pieces:
 // The ways in are worked out by hand (common practice: what was sewn last is
 // unpicked first).
 func TestFind(t *testing.T) {
-	b := open(t, jacket).Builds()[0]
+	b := journaltest.Open(t, jacket).Builds()[0]
 	for _, test := range []struct {
 		seams  string
 		out    string
@@ -115,7 +93,7 @@ func said(steps []Step) string {
 }
 
 func TestAsked(t *testing.T) {
-	for _, s := range Find(open(t, jacket).Builds()[0], Rates{}, "side").Out {
+	for _, s := range Find(journaltest.Open(t, jacket).Builds()[0], Rates{}, "side").Out {
 		if s.Asked != (s.Seam.Name.Text == "side") {
 			t.Errorf("%s asked for: %t", s.Seam.Name.Text, s.Asked)
 		}
@@ -124,7 +102,7 @@ func TestAsked(t *testing.T) {
 
 // A short seam is not opened further than it is long.
 func TestNoLongerThanTheSeam(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- builds/stays/build.md --
 ---
 seams:
@@ -140,7 +118,7 @@ seams:
 // A centre back that ends where a left and a right waist seam meet crosses them in
 // one place, and the left sleeve is got at through the left armhole.
 func TestOneCrossingAndOneSide(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- builds/jacket/build.md --
 ---
 seams:
@@ -191,7 +169,7 @@ func TestLoadWords(t *testing.T) {
 }
 
 func TestSlips(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- builds/stays/build.md --
 ---
 seams:
@@ -207,7 +185,7 @@ seams:
 }
 
 func TestFaults(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- builds/jacket/build.md --
 ---
 seams:
@@ -237,7 +215,7 @@ pieces: [back, front]
 	if !slices.Equal(got, want) {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
 	}
-	if Find(j.Builds()[0], Rates{}, "hem").Circular() != true || Find(open(t, jacket).Builds()[0], Rates{}, "side").Circular() {
+	if Find(j.Builds()[0], Rates{}, "hem").Circular() != true || Find(journaltest.Open(t, jacket).Builds()[0], Rates{}, "side").Circular() {
 		t.Error("a circle is not told from none")
 	}
 	if w := Find(j.Builds()[0], Rates{}, "cuff"); len(w.Out) != 5 || w.Out[1].Seam.Name.Text != "cuff" {
@@ -246,7 +224,7 @@ pieces: [back, front]
 }
 
 func TestLoose(t *testing.T) {
-	b := open(t, jacket).Builds()[0]
+	b := journaltest.Open(t, jacket).Builds()[0]
 	for _, test := range []struct{ seams, want string }{
 		// The sleeves are two parts of 18 in, the body one of 29.
 		{"side", "sleeve: recorded edge cloth, missing body"},
@@ -288,7 +266,7 @@ func TestMarksInWords(t *testing.T) {
 		"chalk line 2 in from the hem":   "",
 		"left, front edge":               " edge body",
 	} {
-		j := open(t, "-- builds/a/build.md --\n---\npieces: [{name: p, cut: 2, marks: [\""+words+"\"]}]\n---\n")
+		j := journaltest.Open(t, "-- builds/a/build.md --\n---\npieces: [{name: p, cut: 2, marks: [\""+words+"\"]}]\n---\n")
 		l := Read(j.Builds()[0], Rates{}).marks("p")
 		if got := strings.TrimPrefix(strings.Split(looseSaid([]Loose{l}), ",")[0], "p: recorded"); got != want {
 			t.Errorf("%q tells%s, want%s", words, got, want)
@@ -305,12 +283,12 @@ func TestPartsOfPairs(t *testing.T) {
 		"{name: centre front, joins: [front, back], length: 20 in}",
 		"{name: side, count: 2, joins: [back, front], length: 10 in}",
 	} {
-		j := open(t, "-- builds/jacket/build.md --\n---\nseams:\n  - "+seam+sleeves)
+		j := journaltest.Open(t, "-- builds/jacket/build.md --\n---\nseams:\n  - "+seam+sleeves)
 		if got := looseSaid(Find(j.Builds()[0], Rates{}, "armhole").Loose); got != "sleeve: recorded, missing edge cloth body" {
 			t.Errorf("%s: %s", seam, got)
 		}
 	}
-	j := open(t, "-- builds/jacket/build.md --\n---\nseams:\n  - {name: centre front, joins: [front], length: 20 in}"+strings.Replace(sleeves, ", {name: back}", "", 1))
+	j := journaltest.Open(t, "-- builds/jacket/build.md --\n---\nseams:\n  - {name: centre front, joins: [front], length: 20 in}"+strings.Replace(sleeves, ", {name: back}", "", 1))
 	if got := looseSaid(Find(j.Builds()[0], Rates{}, "armhole").Loose); got != "sleeve: recorded, missing edge cloth body" {
 		t.Errorf("a seam down the front: %s", got)
 	}
@@ -329,7 +307,7 @@ func TestMarkWords(t *testing.T) {
 
 // Nothing that was never sewn to the rest comes loose.
 func TestPartsOfTheirOwn(t *testing.T) {
-	j := open(t, `
+	j := journaltest.Open(t, `
 -- builds/suit/build.md --
 ---
 seams:
@@ -346,7 +324,7 @@ func TestRates(t *testing.T) {
 	note := func(day, fields string) string {
 		return fmt.Sprintf("-- builds/jacket/2026-03-%s.md --\n---\n%s\n---\n", day, fields)
 	}
-	j := open(t, jacket+
+	j := journaltest.Open(t, jacket+
 		note("01", "{stage: unpicking, hours: 1, opened: [side]}")+ // 16 in an hour
 		note("02", "{stage: unpicking, hours: 2, opened: [armhole, side, Side]}")+ // 25
 		note("03", "{stage: unpicking, hours: 1, opened: [armhole]}")+ // 34
