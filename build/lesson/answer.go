@@ -56,10 +56,6 @@ func stateOf(answers []Answer) State {
 
 // answer hands the lessons what builds and notes say of them.
 func (l *List) answer(j *journal.Journal) {
-	type part struct {
-		in     journal.ID
-		anchor string
-	}
 	places := make(map[part]int)
 	for at, lesson := range l.All {
 		places[part{lesson.From, lesson.Anchor}] = at

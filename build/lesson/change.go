@@ -17,10 +17,6 @@ type Change struct {
 // Since returns what sets a list apart from an earlier one of the same journal.
 func (l List) Since(before List) Change {
 	c := Change{ids: make(map[journal.ID]bool), works: !reflect.DeepEqual(l.works, before.works), list: l}
-	type part struct {
-		in     journal.ID
-		anchor string
-	}
 	were := make(map[part]*Lesson, len(before.All))
 	for i := range before.All {
 		was := &before.All[i]

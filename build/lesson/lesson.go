@@ -49,6 +49,12 @@ type Lesson struct {
 	Answers []Answer // one for each build that answers it, oldest first
 }
 
+// A part is the place of a lesson on a page.
+type part struct {
+	in     journal.ID
+	anchor string
+}
+
 // A List is all the lessons of a journal.
 type List struct {
 	All    []Lesson // newest first, those without a day last

@@ -56,9 +56,8 @@ func Make(ctx context.Context, o Order) (Made, []source.Finding, error) {
 		}
 	}
 	o.Workshop.Show(Input{Journal: o.Journal, Findings: o.Findings, Bodies: o.Bodies, Pictures: pictures, Today: o.Today, For: o.For})
-	files := append(assets(), o.Workshop.Files()...)
+	files := with(o.Workshop.Files(), pictures)
 	made.Pages = o.Workshop.Pages()
-	files = append(files, copies(pictures)...)
 	made.Report, err = output.Write(ctx, o.Out, output.Site{Recipe: o.Recipe, Files: files, For: string(o.For)})
 	if err != nil {
 		return made, nil, fmt.Errorf("writing the site: %w", err)
@@ -99,6 +98,11 @@ func develop(ctx context.Context, o Order) (map[string][]photo.Picture, Made, []
 		made.Photos++
 	}
 	return pictures, made, findings, nil
+}
+
+// with returns the pages of a site with all else that it holds.
+func with(pages []output.File, pictures map[string][]photo.Picture) []output.File {
+	return slices.Concat(assets(), pages, copies(pictures))
 }
 
 func assets() []output.File {

@@ -142,8 +142,7 @@ func (u *Upkeep) write(ctx context.Context) (output.Report, error) {
 	if err := u.leave(); err != nil {
 		return output.Report{}, err
 	}
-	files = append(append(assets(), files...), copies(u.pictures)...)
-	report, err := output.Write(ctx, u.Out, output.Site{Files: files})
+	report, err := output.Write(ctx, u.Out, output.Site{Files: with(files, u.pictures)})
 	if err != nil {
 		return report, err
 	}
