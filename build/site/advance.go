@@ -2,6 +2,7 @@ package site
 
 import (
 	"hussif/build/across"
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/theme"
 )
@@ -51,14 +52,15 @@ func (d desk) cameOut(title string, s across.Sheet) *theme.Advance {
 		for i, name := range names {
 			row := []theme.Link{{}, {}, {}, {}, name}
 			if i == 0 {
-				row = []theme.Link{cell(r.Point.String()), cell(r.OffWords(f)), cell(f.Signed(r.Off.Median)), cell(f.Length(r.OffError)), name}
+				row = []theme.Link{show.Cell(r.Point.String()), show.Cell(r.OffWords(f)), show.Cell(f.Signed(r.Off.Median)), show.Cell(f.Length(r.OffError)), name}
 			}
 			rows = append(rows, row)
 		}
 	}
 	out := d.lessonsOf(title, s)
-	out.Came = columns([]string{"Measure", "At first finish", "Off by", "Error of measuring", "Rests on"},
+	out.Came = show.Table([]string{"Measure", "At first finish", "Off by", "Error of measuring", "Rests on"},
 		[]bool{false, false, true, true, false}, rows)
+
 	if out.Came == nil {
 		return nil
 	}
@@ -68,7 +70,7 @@ func (d desk) cameOut(title string, s across.Sheet) *theme.Advance {
 
 // lessonsOf returns what stands round the rows of a sheet.
 func (d desk) lessonsOf(title string, s across.Sheet) *theme.Advance {
-	out := &theme.Advance{Title: title, Rests: []string{"As known on " + day(s.Day), "for wear over " + s.Over.String()}}
+	out := &theme.Advance{Title: title, Rests: []string{"As known on " + show.Day(s.Day), "for wear over " + s.Over.String()}}
 	for _, n := range s.NotCounted {
 		where := string(n.From.Record)
 		if r, ok := d.Journal.Named(where); ok {
@@ -84,7 +86,7 @@ func (d desk) restsOn(r across.Row) []theme.Link {
 	for _, b := range r.Builds {
 		if build, ok := d.Journal.Find(string(b.Build)); ok {
 			l := d.to(build)
-			l.Note = day(b.Day)
+			l.Note = show.Day(b.Day)
 			links = append(links, l)
 		}
 	}
@@ -130,7 +132,7 @@ func (d desk) garmentAdvances(p *journal.Person, builds []*journal.Build) []them
 	}
 	var out []theme.Advance
 	for _, kind := range kinds {
-		if a := d.cameOut(sentence(kind), across.Garment(d.Journal, kind, p, d.Today)); a != nil {
+		if a := d.cameOut(show.Sentence(kind), across.Garment(d.Journal, kind, p, d.Today)); a != nil {
 			out = append(out, *a)
 		}
 	}

@@ -1,15 +1,12 @@
 package site
 
 import (
-	"cmp"
 	"maps"
 	"slices"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"hussif/build/address"
-	"hussif/build/search"
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/theme"
 )
@@ -37,7 +34,7 @@ func (b *book) searchPage() any {
 	for _, year := range slices.Backward(slices.Sorted(maps.Keys(years))) {
 		view.Beside = append(view.Beside, theme.Link{Href: d.root + address.Year(year), Text: "Notes of " + year})
 	}
-	view.Letters = letters(append(d.indexed(), d.indexedNames()...))
+	view.Letters = show.Letters(append(d.indexed(), d.indexedNames()...))
 	return view
 }
 
@@ -50,11 +47,11 @@ func (d desk) indexed() []theme.IndexEntry {
 		notes := []string{strings.ToLower(shelfOf(r.Head().Kind).One)}
 		switch r := r.(type) {
 		case *journal.Build:
-			if g := sentence(strings.TrimSpace(r.Garment)); g != "" {
+			if g := show.Sentence(strings.TrimSpace(r.Garment)); g != "" {
 				garments[g] = append(garments[g], l)
 			}
 		case *journal.Note:
-			notes = []string{day(r.Date)}
+			notes = []string{show.Day(r.Date)}
 			if r.Of != nil {
 				notes = append(notes, r.Of.Title)
 			}
@@ -73,45 +70,10 @@ func (d desk) indexedNames() []theme.IndexEntry {
 	features, tags := d.names()
 	var entries []theme.IndexEntry
 	for _, name := range features {
-		entries = append(entries, theme.IndexEntry{Link: theme.Link{Href: d.root + address.Feature(name), Text: sentence(name), Note: "feature"}})
+		entries = append(entries, theme.IndexEntry{Link: theme.Link{Href: d.root + address.Feature(name), Text: show.Sentence(name), Note: "feature"}})
 	}
 	for _, tag := range tags {
 		entries = append(entries, theme.IndexEntry{Link: theme.Link{Href: d.root + tagPath(tag), Text: tag, Note: "tag"}})
 	}
 	return entries
-}
-
-// letters sorts entries under their first letters. What begins with none comes first.
-func letters(entries []theme.IndexEntry) []theme.LetterGroup {
-	slices.SortFunc(entries, func(a, b theme.IndexEntry) int {
-		return cmp.Or(
-			cmp.Compare(letterOf(a.Link.Text), letterOf(b.Link.Text)),
-			cmp.Compare(search.Fold(a.Link.Text), search.Fold(b.Link.Text)),
-			cmp.Compare(a.Link.Text, b.Link.Text),
-			cmp.Compare(a.Link.Note, b.Link.Note),
-			cmp.Compare(a.Link.Href, b.Link.Href),
-		)
-	})
-	var groups []theme.LetterGroup
-	for _, e := range entries {
-		letter := letterOf(e.Link.Text)
-		if letter == "" {
-			letter = "Figures"
-		}
-		if len(groups) == 0 || groups[len(groups)-1].Letter != letter {
-			groups = append(groups, theme.LetterGroup{Letter: letter, Anchor: address.Anchor("letter", letter)})
-		}
-		last := &groups[len(groups)-1]
-		last.Entries = append(last.Entries, e)
-	}
-	return groups
-}
-
-// letterOf returns the letter under which a title stands; none for a figure or mark.
-func letterOf(title string) string {
-	first, _ := utf8.DecodeRuneInString(strings.TrimSpace(search.Fold(title)))
-	if !unicode.IsLetter(first) {
-		return ""
-	}
-	return string(unicode.ToUpper(first))
 }

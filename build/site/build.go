@@ -9,6 +9,7 @@ import (
 
 	"hussif/build/address"
 	"hussif/build/fit"
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/content/quantity"
 	"hussif/theme"
@@ -41,7 +42,7 @@ func (b *book) build(r *journal.Build) any {
 		Decisions: d.decisionList(d.decisionsFor(r.ID)),
 		Carried:   d.carried(r.Carries, r.SetAside),
 		Log:       d.entries(r.Notes, false),
-		Hours:     hours(hoursOf(r)),
+		Hours:     show.Hours(hoursOf(r)),
 		Photos:    d.photos(r),
 		Backlinks: d.backlinks(r),
 		Tags:      d.tagLinks(r.Tags),
@@ -69,22 +70,22 @@ func hoursOf(b *journal.Build) time.Duration {
 }
 
 func (d desk) buildFacts(r *journal.Build) []theme.Fact {
-	var s sheet
-	s.link("For", d.refOrNone(r.For))
-	s.say("Era", r.Era.String())
-	s.link("Pattern", d.refs(r.Pattern, journal.KindPattern)...)
-	s.link("Techniques", d.refs(r.Techniques, journal.KindTechnique)...)
-	s.link("Remakes", d.refOrNone(r.Remakes))
-	s.link("Reworks", d.refOrNone(r.Reworks))
-	s.link("Occasion", d.refs(r.Occasion, journal.KindOccasion)...)
+	var s show.Facts
+	s.Link("For", d.refOrNone(r.For))
+	s.Say("Era", r.Era.String())
+	s.Link("Pattern", d.refs(r.Pattern, journal.KindPattern)...)
+	s.Link("Techniques", d.refs(r.Techniques, journal.KindTechnique)...)
+	s.Link("Remakes", d.refOrNone(r.Remakes))
+	s.Link("Reworks", d.refOrNone(r.Reworks))
+	s.Link("Occasion", d.refs(r.Occasion, journal.KindOccasion)...)
 	if r.Finished != 0 {
-		s.say("First finished", day(r.Finished))
+		s.Say("First finished", show.Day(r.Finished))
 	}
 	if worked := hoursOf(r); worked > 0 || r.Planned.Hours > 0 {
-		s.say("Hours", plannedAgainst(hours(worked), hours(r.Planned.Hours)))
+		s.Say("Hours", plannedAgainst(show.Hours(worked), show.Hours(r.Planned.Hours)))
 	}
-	s.say("Spent", plannedAgainst(strings.Join(spentOn(r), " and "), money(r.Planned.Cost)))
-	s.say("May be seen by", d.seenBy(r.Share))
+	s.Say("Spent", plannedAgainst(strings.Join(spentOn(r), " and "), money(r.Planned.Cost)))
+	s.Say("May be seen by", d.seenBy(r.Share))
 	return s
 }
 

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"hussif/build/lesson"
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/theme"
 )
@@ -44,9 +45,9 @@ func (d desk) drawCard(r journal.Record) theme.Card {
 	case *journal.Technique:
 		say(r.Era.String())
 	case *journal.Occasion:
-		say(day(r.Date), r.Place)
+		say(show.Day(r.Date), r.Place)
 	case *journal.Note:
-		c = theme.Card{Link: d.to(r), Kind: string(r.Stage), Photo: d.face(r), Lines: []string{day(r.Date)}}
+		c = theme.Card{Link: d.to(r), Kind: string(r.Stage), Photo: d.face(r), Lines: []string{show.Day(r.Date)}}
 	}
 	say(d.opening(r))
 	return c
@@ -96,7 +97,7 @@ func (d desk) next(lessons []lesson.Lesson) []theme.Next {
 	for _, l := range lessons {
 		n := theme.Next{Text: d.Journal.Titled(l.Text)}
 		if l.Day != 0 {
-			n.Day = day(l.Day)
+			n.Day = show.Day(l.Day)
 		}
 		if from, ok := d.Journal.Named(string(l.From)); ok {
 			n.From = theme.Link{Href: d.href(from, l.Anchor), Text: from.Head().Title}
@@ -184,7 +185,7 @@ func frontAnchors(r journal.Record) []string {
 
 // entry stands for a dated note in a list.
 func (d desk) entry(n *journal.Note, withBuild bool) theme.Entry {
-	e := theme.Entry{Link: d.to(n), Day: day(n.Date), Stage: string(n.Stage), Hours: hours(n.Hours), Text: d.opening(n), Photo: d.face(n)}
+	e := theme.Entry{Link: d.to(n), Day: show.Day(n.Date), Stage: string(n.Stage), Hours: show.Hours(n.Hours), Text: d.opening(n), Photo: d.face(n)}
 	if withBuild && n.Of != nil {
 		e.Of = d.to(n.Of)
 	}
@@ -239,7 +240,7 @@ func (d desk) backlinks(r journal.Record) theme.Backlinks {
 		words := cmp.Or(how[tie.Field], "By "+tie.Field)
 		link := d.to(tie.From)
 		if n, ok := tie.From.(*journal.Note); ok {
-			link.Note = day(n.Date)
+			link.Note = show.Day(n.Date)
 		}
 		if seen[said{words, link.Href}] {
 			continue

@@ -3,6 +3,7 @@ package site
 import (
 	"hussif/build/address"
 	"hussif/build/decision"
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/theme"
 )
@@ -19,13 +20,13 @@ func (d desk) decision(c decision.Decision, own bool) theme.Decision {
 	} else if from, ok := d.Journal.Named(string(c.From)); ok {
 		out.From = theme.Link{Href: d.href(from, c.Anchor), Text: from.Head().Title}
 		if c.Day != 0 {
-			out.From.Note = day(c.Day)
+			out.From.Note = show.Day(c.Day)
 		}
 	}
 	if o, ok := c.Outcome(); ok {
 		out.Outcome = &theme.Outcome{Mark: string(o.How), Words: string(o.How), Because: o.Because}
 		if from, ok := d.Journal.Named(string(o.From)); ok {
-			out.Outcome.From = theme.Link{Href: d.href(from, ""), Text: from.Head().Title, Note: day(o.Day)}
+			out.Outcome.From = theme.Link{Href: d.href(from, ""), Text: from.Head().Title, Note: show.Day(o.Day)}
 		}
 	}
 	return out
@@ -89,7 +90,7 @@ func (b *book) decisionsPage() any {
 		}
 		section := theme.DecisionSection{Title: title, Anchor: anchor}
 		for _, g := range groups {
-			group := theme.DecisionGroup{Title: theme.Link{Text: sentence(g.Name)}, Decisions: d.decisionList(g.Decisions)}
+			group := theme.DecisionGroup{Title: theme.Link{Text: show.Sentence(g.Name)}, Decisions: d.decisionList(g.Decisions)}
 			if r, ok := d.Journal.Named(string(g.ID)); ok {
 				group.Title = d.to(r)
 			}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hussif/build/fit"
+	"hussif/build/show"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/measure"
@@ -112,7 +113,7 @@ func shareNotes(rows []theme.FitRow) []string {
 
 // rests says what the verdicts of a table rest on.
 func (d desk) rests(t fit.Table) []string {
-	said := []string{"As of " + day(t.Day), "worn over " + t.Foundation.String()}
+	said := []string{"As of " + show.Day(t.Day), "worn over " + t.Foundation.String()}
 	if r, ok := d.Journal.Named(string(t.Wearer)); ok {
 		said[0] += " for " + r.Head().Title
 	}
@@ -157,7 +158,7 @@ func (b *book) garmentValue(g fit.GarmentValue) theme.Value {
 		about.Length = g.Length
 		v = b.estimate(about)
 	}
-	v.Notes = append(v.Notes, "measured "+day(g.Day))
+	v.Notes = append(v.Notes, "measured "+show.Day(g.Day))
 	if g.MockUp {
 		v.Notes = append(v.Notes, "on the mock-up")
 	}
@@ -174,7 +175,7 @@ func (b *book) bodyValue(body fit.BodyValue) theme.Value {
 		about.Length = body.Length
 		v = b.estimate(about)
 	}
-	v.Notes = append(v.Notes, "measured "+day(body.Day))
+	v.Notes = append(v.Notes, "measured "+show.Day(body.Day))
 	return v
 }
 
@@ -213,7 +214,7 @@ func (b *book) suggestion(s measure.Suggestion) string {
 func daysOf(days []edtf.Day) string {
 	var out []string
 	for _, d := range days {
-		out = append(out, day(d))
+		out = append(out, show.Day(d))
 	}
 	return strings.Join(out, " and ")
 }
@@ -229,7 +230,7 @@ func (b *book) titleOf(name string) string {
 // dayOf returns the day of the note that a reason points at.
 func (b *book) dayOf(r fit.Reason) string {
 	if n, ok := b.recordOf(r).(*journal.Note); ok {
-		return day(n.Date)
+		return show.Day(n.Date)
 	}
 	return string(r.Record)
 }
@@ -276,7 +277,7 @@ func (d desk) fitGrid(title string, tables []fit.Table, rests ...string) *theme.
 }
 
 func (d desk) fitGridRow(t fit.Table, points []measure.Point) theme.FitGridRow {
-	row := theme.FitGridRow{Day: day(t.Day), Cells: make([]theme.FitCell, len(points))}
+	row := theme.FitGridRow{Day: show.Day(t.Day), Cells: make([]theme.FitCell, len(points))}
 	if r, ok := d.Journal.Named(string(t.Build)); ok {
 		row.Build = d.to(r)
 	}
@@ -371,7 +372,7 @@ func (d desk) ledger(book fit.Book, only func(fit.Reason) bool) *theme.Ledger {
 }
 
 func (d desk) dayLink(on edtf.Day, from fit.Reason) theme.Link {
-	return theme.Link{Href: d.href(d.recordOf(from), ""), Text: day(on)}
+	return theme.Link{Href: d.href(d.recordOf(from), ""), Text: show.Day(on)}
 }
 
 func (d desk) ledgerRow(e fit.Entry) theme.LedgerRow {

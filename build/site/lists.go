@@ -7,11 +7,10 @@ import (
 	"slices"
 	"strings"
 	"time"
-	"unicode"
-	"unicode/utf8"
 
 	"hussif/build/address"
 	"hussif/build/lesson"
+	"hussif/build/show"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/theme"
@@ -55,7 +54,7 @@ func (d desk) groups(k journal.Kind) []theme.CardGroup {
 	switch k {
 	case journal.KindBuild:
 		return d.grouped(records(newestFirst(slices.Clone(j.Builds()))), func(r journal.Record) string {
-			return sentence(string(stateOf(r.(*journal.Build))))
+			return show.Sentence(string(stateOf(r.(*journal.Build))))
 		}, "Under way", "Planned", "Waiting for repair", "Finished")
 	case journal.KindPerson:
 		return d.grouped(records(j.People()), nil)
@@ -65,10 +64,10 @@ func (d desk) groups(k journal.Kind) []theme.CardGroup {
 		list := slices.Clone(j.References())
 		slices.SortStableFunc(list, func(a, b *journal.Reference) int { return cmp.Compare(a.Date.Earliest, b.Date.Earliest) })
 		return d.grouped(records(list), func(r journal.Record) string {
-			return sentence(cmp.Or(string(r.(*journal.Reference).Type), "other"))
+			return show.Sentence(cmp.Or(string(r.(*journal.Reference).Type), "other"))
 		})
 	case journal.KindMaterial:
-		return d.grouped(records(j.Materials()), func(r journal.Record) string { return sentence(r.(*journal.Material).What) })
+		return d.grouped(records(j.Materials()), func(r journal.Record) string { return show.Sentence(r.(*journal.Material).What) })
 	case journal.KindTechnique:
 		return d.grouped(records(j.Techniques()), nil)
 	case journal.KindOccasion:
@@ -160,15 +159,6 @@ func (d desk) grouped(list []journal.Record, heading func(journal.Record) string
 	return slices.DeleteFunc(groups, func(g theme.CardGroup) bool { return len(g.Cards) == 0 })
 }
 
-// sentence gives words a capital.
-func sentence(words string) string {
-	if words == "" {
-		return ""
-	}
-	first, size := utf8.DecodeRuneInString(words)
-	return string(unicode.ToUpper(first)) + words[size:]
-}
-
 func (b *book) start() any {
 	d := b.at(address.Start)
 	view := theme.Start{
@@ -226,7 +216,7 @@ func (d desk) nextOccasion() *theme.OccasionCard {
 			continue
 		}
 		return &theme.OccasionCard{
-			Link: d.to(o), Day: day(o.Date), Away: away(o.Date, d.Today), Wears: d.cards(records(d.wornAt(o))),
+			Link: d.to(o), Day: show.Day(o.Date), Away: away(o.Date, d.Today), Wears: d.cards(records(d.wornAt(o))),
 		}
 	}
 	return nil

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"hussif/build/fit"
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/theme"
 )
@@ -21,7 +22,7 @@ func (b *book) note(r *journal.Note) any {
 	}
 	view := theme.Note{
 		Frame:     d.frameOf(r, cmp.Or(string(r.Stage), "Note"), section, crumbs...),
-		Day:       day(r.Date),
+		Day:       show.Day(r.Date),
 		Facts:     d.noteFacts(r),
 		Body:      d.body(r),
 		Measured:  d.readings(r.Measured),
@@ -52,8 +53,8 @@ func (b *book) note(r *journal.Note) any {
 }
 
 func (d desk) noteFacts(r *journal.Note) []theme.Fact {
-	var s sheet
-	s.say("Hours", hours(r.Hours))
+	var s show.Facts
+	s.Say("Hours", show.Hours(r.Hours))
 	var spent []string
 	for _, paid := range r.Spent {
 		line := money(paid.Amount)
@@ -62,14 +63,14 @@ func (d desk) noteFacts(r *journal.Note) []theme.Fact {
 		}
 		spent = append(spent, line)
 	}
-	s.say("Spent", strings.Join(spent, ", "))
-	s.say("Opened", words(r.Opened))
-	s.say("Sewed", words(r.Sewed))
-	s.link("Techniques", d.refs(r.Techniques, journal.KindTechnique)...)
-	s.link("Worn at", d.refOrNone(r.Occasion))
-	s.say("Pattern changed", d.changes(r.PatternChanged))
-	s.say("On the pattern", yes(r.OnPattern, "yes", "not yet"))
-	s.say("May be seen by", d.seenBy(r.Share))
+	s.Say("Spent", strings.Join(spent, ", "))
+	s.Say("Opened", words(r.Opened))
+	s.Say("Sewed", words(r.Sewed))
+	s.Link("Techniques", d.refs(r.Techniques, journal.KindTechnique)...)
+	s.Link("Worn at", d.refOrNone(r.Occasion))
+	s.Say("Pattern changed", d.changes(r.PatternChanged))
+	s.Say("On the pattern", yes(r.OnPattern, "yes", "not yet"))
+	s.Say("May be seen by", d.seenBy(r.Share))
 	return s
 }
 
@@ -104,7 +105,7 @@ func (d desk) neighbours(r *journal.Note) (earlier, later *theme.Link) {
 			return nil
 		}
 		l := d.to(notes[i])
-		l.Note = day(notes[i].Date)
+		l.Note = show.Day(notes[i].Date)
 		return &l
 	}
 	i := slices.Index(notes, r)

@@ -8,6 +8,7 @@ import (
 	"hussif/build/address"
 	"hussif/build/panel"
 	"hussif/build/room"
+	"hussif/build/show"
 	"hussif/build/stock"
 	"hussif/content/journal"
 	"hussif/content/quantity"
@@ -224,9 +225,9 @@ func (d desk) panel(b *journal.Build, c cutPanel) theme.Panel {
 		if l.Width == 0 {
 			width = "a point"
 		}
-		rows = append(rows, []theme.Link{cell(c.names[i]), cell(f.Length(l.At)), cell(width)})
+		rows = append(rows, []theme.Link{show.Cell(c.names[i]), show.Cell(f.Length(l.At)), show.Cell(width)})
 	}
-	out.Widths = *columns([]string{"At", "Height along the seam", "Finished width"}, []bool{false, true, true}, rows)
+	out.Widths = *show.Table([]string{"At", "Height along the seam", "Finished width"}, []bool{false, true, true}, rows)
 	out.Facts = append(out.Facts,
 		theme.Fact{Name: "Cut size", Value: f.Size(c.shape.CutSize)},
 		theme.Fact{Name: "Allowance", Value: f.Length(c.shape.Allowance.Sides) + " on the long edges, as beside them, and " + f.Length(panelAllowance) + " at top and foot"},
@@ -249,7 +250,7 @@ func (d desk) layout(c cutPanel, l laid, id string) theme.Layout {
 	name := d.to(l.material)
 	name.Note = f.Size(l.piece.Size) + ", left over"
 	if l.piece.Day != 0 {
-		name.Note += " " + day(l.piece.Day)
+		name.Note += " " + show.Day(l.piece.Day)
 	}
 	if l.takenBy != "" {
 		return theme.Layout{Piece: name, Words: "taken by the panel for the " + l.takenBy + " seam"}
@@ -354,7 +355,7 @@ func (d desk) layoutWords(c cutPanel, l laid) string {
 func (d desk) drawnLayout(c cutPanel, l laid, id, words string) draw.Layout {
 	f := d.Journal.Settings.Format
 	out := draw.Layout{
-		Words: draw.Words{ID: id, Title: "Panels laid on a left-over piece", Desc: sentence(words) + "."},
+		Words: draw.Words{ID: id, Title: "Panels laid on a left-over piece", Desc: show.Sentence(words) + "."},
 		Width: millimetres(l.piece.Size.Width), Length: millimetres(l.piece.Size.Length),
 		Wide: f.Length(l.piece.Size.Width), Long: f.Length(l.piece.Size.Length), Metric: d.metric(),
 	}
@@ -418,7 +419,7 @@ func (b *book) tiles(build *journal.Build, c cutPanel, paper draw.Paper) any {
 		Finished: drawnPoints(c.shape.Finished), Cut: drawnPoints(c.shape.Cut), Levels: d.drawnLevels(c),
 	}, paper)
 	if err != nil {
-		view.Words = []string{sentence(err.Error()) + "."}
+		view.Words = []string{show.Sentence(err.Error()) + "."}
 		return view
 	}
 	view.Pages = sheets.Pages

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"hussif/build/fit"
+	"hussif/build/show"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/quantity"
@@ -25,7 +26,7 @@ func (b *book) person(r *journal.Person) any {
 		Time:      d.bodyOverTime(r),
 		Advances:  d.garmentAdvances(r, builds),
 		Usual:     r.Usual,
-		Fit:       d.fitGrid("Fit today", b.now(builds), "Against the newest body measures over what each is worn with, as of "+day(b.Today)+"."),
+		Fit:       d.fitGrid("Fit today", b.now(builds), "Against the newest body measures over what each is worn with, as of "+show.Day(b.Today)+"."),
 		FitThen:   d.fitGrid("Fit when first finished", b.then(builds)),
 		Builds:    d.cards(records(builds)),
 		Next:      append(d.ownNext(r), d.next(notOwn(b.lessonsFor(r.ID), r))...),
@@ -59,7 +60,7 @@ func lastWorked(b *journal.Build) edtf.Day {
 
 // session shows one measuring of a body as a note tells of it.
 func (d desk) session(s journal.Session, on edtf.Day) theme.SessionTable {
-	t := theme.SessionTable{Title: day(on) + ", over " + s.Foundation().String()}
+	t := theme.SessionTable{Title: show.Day(on) + ", over " + s.Foundation().String()}
 	if s.By.Text != "" {
 		t.Rests = append(t.Rests, "measured by "+d.titleOf(s.By.Text))
 	}
@@ -93,11 +94,11 @@ func (d desk) change(series fit.Series) *theme.Table {
 	}
 	t := &theme.Table{Title: "Over " + series.Over.String(), Heads: []string{"Measure"}, Numeric: []bool{false}}
 	for _, s := range series.Sessions {
-		t.Heads = append(t.Heads, day(s.Day))
+		t.Heads = append(t.Heads, show.Day(s.Day))
 		t.Numeric = append(t.Numeric, true)
 	}
 	for _, r := range series.Rows {
-		row := []theme.Link{cell(r.Point.String())}
+		row := []theme.Link{show.Cell(r.Point.String())}
 		for _, step := range r.Steps {
 			row = append(row, d.step(step))
 		}
@@ -111,7 +112,7 @@ func (d desk) step(s fit.Step) theme.Link {
 		return theme.Link{}
 	}
 	f := d.Journal.Settings.Format
-	c := cell(f.Estimate(s.Value))
+	c := show.Cell(f.Estimate(s.Value))
 	switch {
 	case s.Since == 0 || s.By == 0:
 	case s.Larger:

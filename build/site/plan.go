@@ -3,7 +3,6 @@ package site
 import (
 	"cmp"
 	"slices"
-	"time"
 
 	"hussif/build/address"
 	"hussif/build/photo"
@@ -146,10 +145,4 @@ func (b *book) frame(path, title, kind, section string, crumbs ...theme.Link) th
 		Site: name, Title: title, Kind: kind, Root: address.Root(path), Section: section,
 		Crumbs: crumbs, Feed: true, Shared: b.shared(), URL: b.onTheWeb(path),
 	}
-}
-
-// day writes a calendar day as pages show it.
-func day(d edtf.Day) string {
-	year, month, dayOfMonth := d.Date()
-	return time.Date(year, time.Month(month), dayOfMonth, 0, 0, 0, 0, time.UTC).Format("2 January 2006")
 }

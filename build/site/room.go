@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hussif/build/room"
+	"hussif/build/show"
 	"hussif/build/wayin"
 	"hussif/content/journal"
 	"hussif/theme"
@@ -19,7 +20,7 @@ func (d desk) room(b *journal.Build) *theme.Room {
 	}
 	f := d.Journal.Settings.Format
 	out := &theme.Room{There: d.there(p), Rests: []string{
-		"Allowances as of " + day(d.fit(b).now.Day) + ", less what must stay by the seam, the journal or common practice",
+		"Allowances as of " + show.Day(d.fit(b).now.Day) + ", less what must stay by the seam, the journal or common practice",
 	}}
 	for _, n := range p.Needs {
 		out.Needs = append(out.Needs, theme.Fact{Name: n.Point.String(), Value: f.Length(n.By)})
@@ -56,12 +57,12 @@ func (d desk) there(p *room.Plan) *theme.Table {
 		for i, s := range h.From {
 			at := theme.Link{}
 			if i == 0 {
-				at = cell(h.Point.String())
+				at = show.Cell(h.Point.String())
 			}
-			rows = append(rows, []theme.Link{at, cell(s.Name), cell(s.Words(f))})
+			rows = append(rows, []theme.Link{at, show.Cell(s.Name), show.Cell(s.Words(f))})
 		}
 	}
-	return columns([]string{"At", "Seam or closing", "Can give"}, []bool{false, false, false}, rows)
+	return show.Table([]string{"At", "Seam or closing", "Can give"}, []bool{false, false, false}, rows)
 }
 
 // moves shows the closings to move.
@@ -131,15 +132,16 @@ func (d desk) gives(o room.Option) *theme.Table {
 		for i, l := range s.Levels {
 			name := theme.Link{}
 			if i == 0 {
-				name = cell(s.Seam)
+				name = show.Cell(s.Seam)
 			}
 			rows = append(rows, []theme.Link{
-				name, cell(l.Point.String()), cell(f.Length(l.Gives())), cell(f.Length(l.By)), cell(f.Length(l.Was)), cell(f.Length(l.Now)),
+				name, show.Cell(l.Point.String()), show.Cell(f.Length(l.Gives())), show.Cell(f.Length(l.By)), show.Cell(f.Length(l.Was)), show.Cell(f.Length(l.Now)),
 			})
 		}
 	}
-	return columns([]string{"Seam", "At", "Adds", "Each edge", "Allowance was", "Allowance will be"},
+	return show.Table([]string{"Seam", "At", "Adds", "Each edge", "Allowance was", "Allowance will be"},
 		[]bool{false, false, true, true, true, true}, rows)
+
 }
 
 // wayIn shows what must be opened, in which order, and what comes loose.

@@ -7,6 +7,7 @@ import (
 
 	"hussif/build/address"
 	"hussif/build/search"
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/content/measure"
 	"hussif/theme"
@@ -62,7 +63,7 @@ func (d desk) searchedNames() []search.Page {
 	features, tags := d.names()
 	var pages []search.Page
 	for _, name := range features {
-		pages = append(pages, search.Page{Path: address.Feature(name), Title: sentence(name), Kind: "Feature"})
+		pages = append(pages, search.Page{Path: address.Feature(name), Title: show.Sentence(name), Kind: "Feature"})
 	}
 	for _, tag := range tags {
 		pages = append(pages, search.Page{Path: tagPath(tag), Title: tag, Kind: "Tag"})
@@ -92,7 +93,7 @@ func (d desk) searched(r journal.Record) search.Page {
 	out := search.Page{Path: d.href(r, ""), Title: page.Title, Kind: shelfOf(page.Kind).One}
 	switch r := r.(type) {
 	case *journal.Note:
-		out.Day = day(r.Date)
+		out.Day = show.Day(r.Date)
 		if r.Stage != "" {
 			out.Kind += ", " + string(r.Stage)
 		}
@@ -100,7 +101,7 @@ func (d desk) searched(r journal.Record) search.Page {
 			out.Of = r.Of.Title
 		}
 	case *journal.Occasion:
-		out.Day = day(r.Date)
+		out.Day = show.Day(r.Date)
 	}
 	say := func(label, anchor, text string, names bool) {
 		if text != "" {
@@ -130,42 +131,42 @@ func (d desk) searched(r journal.Record) search.Page {
 
 // particulars are the names of things by which a record is looked for.
 func (d desk) particulars(r journal.Record) []theme.Fact {
-	var s sheet
+	var s show.Facts
 	switch r := r.(type) {
 	case *journal.Build:
-		s.say("Garment", r.Garment)
+		s.Say("Garment", r.Garment)
 		if p, ok := d.Journal.Named(r.For.To, journal.KindPerson); ok {
-			s.say("For", p.Head().Title)
+			s.Say("For", p.Head().Title)
 		}
 		var features []journal.Word
 		for _, f := range r.Features {
 			features = append(features, f.What)
 		}
-		s.say("Features", words(features))
-		s.say("Fit", measures(r.Fit, func(w journal.Want) measure.Point { return w.Point }))
+		s.Say("Features", words(features))
+		s.Say("Fit", measures(r.Fit, func(w journal.Want) measure.Point { return w.Point }))
 	case *journal.Note:
-		s.say("Measured", measures(r.Measured, pointOf))
-		s.say("Body measures", sessionMeasures(r.Body))
+		s.Say("Measured", measures(r.Measured, pointOf))
+		s.Say("Body measures", sessionMeasures(r.Body))
 	case *journal.Person:
-		s.say("Measured", sessionMeasures(r.Measured))
+		s.Say("Measured", sessionMeasures(r.Measured))
 	case *journal.Pattern:
-		s.say("Garment", r.Garment)
-		s.say("From", r.From)
+		s.Say("Garment", r.Garment)
+		s.Say("From", r.From)
 	case *journal.Reference:
-		s.say("Kind", string(r.Type))
-		s.say("Holder", r.Holder)
-		s.say("Number", r.Accession)
-		s.say("Shows", words(r.Shows))
-		s.say("Lacks", words(r.Lacks))
+		s.Say("Kind", string(r.Type))
+		s.Say("Holder", r.Holder)
+		s.Say("Number", r.Accession)
+		s.Say("Shows", words(r.Shows))
+		s.Say("Lacks", words(r.Lacks))
 	case *journal.Material:
-		s.say("What", r.What)
-		s.say("Fibre", r.Fibre)
-		s.say("Weave", r.Weave)
-		s.say("Colour", r.Colour)
+		s.Say("What", r.What)
+		s.Say("Fibre", r.Fibre)
+		s.Say("Weave", r.Weave)
+		s.Say("Colour", r.Colour)
 	case *journal.Technique:
-		s.say("Tools", strings.Join(r.Tools, ", "))
+		s.Say("Tools", strings.Join(r.Tools, ", "))
 	case *journal.Occasion:
-		s.say("Place", r.Place)
+		s.Say("Place", r.Place)
 	}
 	return s
 }

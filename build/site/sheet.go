@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"hussif/build/fit"
+	"hussif/build/show"
 	"hussif/build/wardrobe"
 	"hussif/content/journal"
 	"hussif/content/measure"
@@ -88,24 +89,24 @@ func (d desk) leftTable(r *journal.Build) *theme.Table {
 	for _, l := range d.leftOvers(r) {
 		since := theme.Link{}
 		if l.piece.Day != 0 {
-			since = cell(day(l.piece.Day))
+			since = show.Cell(show.Day(l.piece.Day))
 		}
-		rows = append(rows, []theme.Link{d.to(l.material), cell(d.Journal.Settings.Format.Size(l.piece.Size)), cell(l.piece.Grain), since})
+		rows = append(rows, []theme.Link{d.to(l.material), show.Cell(d.Journal.Settings.Format.Size(l.piece.Size)), show.Cell(l.piece.Grain), since})
 	}
-	return columns([]string{"Material", "Size", "Grain", "Left over"}, []bool{false, true, false, false}, rows)
+	return show.Table([]string{"Material", "Size", "Grain", "Left over"}, []bool{false, true, false, false}, rows)
 }
 
 // hoursOf shows what a build took by stage of the work, and what is still to come.
 func (d desk) hoursOf(r *journal.Build) []theme.Fact {
 	work := d.workOn(r.ID)
-	var s sheet
+	var s show.Facts
 	for _, stage := range work.Stages {
-		s.say(sentence(cmp.Or(string(stage.Stage), "other work")), hours(stage.Made+stage.Since))
+		s.Say(show.Sentence(cmp.Or(string(stage.Stage), "other work")), show.Hours(stage.Made+stage.Since))
 	}
-	s.say("In all", work.HoursWords())
-	s.say("Forecast", plainDays(work.Forecast.Words()))
-	s.say("Cost", work.Cost.Words())
-	s.say("Worn", work.WearingWords())
+	s.Say("In all", work.HoursWords())
+	s.Say("Forecast", plainDays(work.Forecast.Words()))
+	s.Say("Cost", work.Cost.Words())
+	s.Say("Worn", work.WearingWords())
 	return s
 }
 
@@ -128,10 +129,10 @@ func (b *book) patternSheet(r *journal.Pattern) any {
 func (b *book) personSheet(r *journal.Person) any {
 	d, view := b.sheetOf(r)
 	builds := b.madeFor(r)
-	var s sheet
-	s.say("Usual changes", strings.Join(r.Usual, "; "))
+	var s show.Facts
+	s.Say("Usual changes", strings.Join(r.Usual, "; "))
 	view.Facts = append(s, b.personFacts(r)...)
-	view.Grid = d.fitGrid("Fit today", b.now(builds), "As of "+day(b.Today)+".")
+	view.Grid = d.fitGrid("Fit today", b.now(builds), "As of "+show.Day(b.Today)+".")
 	for _, g := range wardrobe.Of(b.Journal, r, b.Today).Garments {
 		view.Wardrobe = append(view.Wardrobe, d.answer(g))
 	}
@@ -151,9 +152,9 @@ func (b *book) personSheet(r *journal.Person) any {
 }
 
 func (b *book) personFacts(r *journal.Person) []theme.Fact {
-	var s sheet
-	s.say("May be seen by", b.seenBy(r.Share))
-	s.say("Shows of the fit", string(r.ShowsFit))
+	var s show.Facts
+	s.Say("May be seen by", b.seenBy(r.Share))
+	s.Say("Shows of the fit", string(r.ShowsFit))
 	return s
 }
 

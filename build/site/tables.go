@@ -5,73 +5,26 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"time"
 
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/content/quantity"
 	"hussif/theme"
 )
-
-// sheet gathers the facts of a page; those without a value are left out.
-type sheet []theme.Fact
-
-func (s *sheet) say(name, value string) {
-	if value != "" {
-		*s = append(*s, theme.Fact{Name: name, Value: value})
-	}
-}
-
-func (s *sheet) link(name string, links ...theme.Link) {
-	var given []theme.Link
-	for _, l := range links {
-		if l.Text != "" {
-			given = append(given, l)
-		}
-	}
-	if len(given) > 0 {
-		*s = append(*s, theme.Fact{Name: name, Links: given})
-	}
-}
-
-// columns makes a table, or none where it has no rows. A column of which every
-// cell is empty is left out.
-func columns(heads []string, numeric []bool, rows [][]theme.Link) *theme.Table {
-	if len(rows) == 0 {
-		return nil
-	}
-	t := &theme.Table{Rows: make([][]theme.Link, len(rows))}
-	for c, head := range heads {
-		used := false
-		for _, r := range rows {
-			used = used || r[c] != (theme.Link{})
-		}
-		if !used {
-			continue
-		}
-		t.Heads = append(t.Heads, head)
-		t.Numeric = append(t.Numeric, numeric[c])
-		for i, r := range rows {
-			t.Rows[i] = append(t.Rows[i], r[c])
-		}
-	}
-	return t
-}
-
-func cell(text string) theme.Link { return theme.Link{Text: text} }
 
 // size shows a length that may not be given.
 func (b *book) size(l quantity.Length, given bool) theme.Link {
 	if !given {
 		return theme.Link{}
 	}
-	return cell(b.Journal.Settings.Format.Length(l))
+	return show.Cell(b.Journal.Settings.Format.Length(l))
 }
 
 func count(n int) theme.Link {
 	if n == 0 {
 		return theme.Link{}
 	}
-	return cell(strconv.Itoa(n))
+	return show.Cell(strconv.Itoa(n))
 }
 
 func yes(a journal.Answer, yes, no string) string {
@@ -82,13 +35,6 @@ func yes(a journal.Answer, yes, no string) string {
 		return no
 	}
 	return ""
-}
-
-func hours(d time.Duration) string {
-	if d == 0 {
-		return ""
-	}
-	return quantity.FormatDuration(d)
 }
 
 func money(m quantity.Money) string {
@@ -120,9 +66,9 @@ func (d desk) seams(seams []journal.Seam) *theme.Table {
 			caught = append(caught, name)
 		}
 		row := []theme.Link{
-			cell(s.Name.Text), count(max(1, s.Count)), cell(words(s.Joins)), d.size(s.Length, s.Has("length")),
+			show.Cell(s.Name.Text), count(max(1, s.Count)), show.Cell(words(s.Joins)), d.size(s.Length, s.Has("length")),
 			{}, d.size(s.Now, s.Has("now")), d.size(s.Keep, s.Has("keep")),
-			cell(s.Sewn), cell(strings.Join(caught, ", ")), cell(strings.Join(notes, ", ")),
+			show.Cell(s.Sewn), show.Cell(strings.Join(caught, ", ")), show.Cell(strings.Join(notes, ", ")),
 		}
 		if len(s.Crosses) == 0 {
 			rows = append(rows, row)
@@ -131,7 +77,7 @@ func (d desk) seams(seams []journal.Seam) *theme.Table {
 			if i > 0 {
 				row = make([]theme.Link, len(row))
 			}
-			row[4] = cell(c.Point.String())
+			row[4] = show.Cell(c.Point.String())
 			if c.Has("now") {
 				row[5] = d.size(c.Now, true)
 			}
@@ -141,17 +87,18 @@ func (d desk) seams(seams []journal.Seam) *theme.Table {
 			rows = append(rows, row)
 		}
 	}
-	return columns(
+	return show.Table(
 		[]string{"Seam", "How many", "Joins", "Length", "Crosses", "Allowance now", "Must keep", "Sewn", "Caught by", "Notes"},
 		[]bool{false, true, false, true, false, true, true, false, false, false}, rows)
+
 }
 
 func (d desk) closures(b *journal.Build) *theme.Table {
 	var rows [][]theme.Link
 	for _, c := range b.Closures {
 		rows = append(rows, []theme.Link{
-			cell(c.Name.Text), cell(c.How), cell(c.At), d.size(c.Overlap, c.Has("overlap")), d.size(c.Keep, c.Has("keep")),
-			{}, cell(yes(c.Alone, "alone", "with help")),
+			show.Cell(c.Name.Text), show.Cell(c.How), show.Cell(c.At), d.size(c.Overlap, c.Has("overlap")), d.size(c.Keep, c.Has("keep")),
+			{}, show.Cell(yes(c.Alone, "alone", "with help")),
 		})
 	}
 	for _, a := range b.Adjusts {
@@ -161,11 +108,12 @@ func (d desk) closures(b *journal.Build) *theme.Table {
 			size, kind = a.Lap, "lap "
 		}
 		rows = append(rows, []theme.Link{
-			cell(a.How), {}, cell(a.At), {}, {}, cell(kind + d.Journal.Settings.Format.Range(size)), {},
+			show.Cell(a.How), {}, show.Cell(a.At), {}, {}, show.Cell(kind + d.Journal.Settings.Format.Range(size)), {},
 		})
 	}
-	return columns([]string{"Closure", "Kind", "Where", "Overlap", "Must keep", "Worn with", "Fastened"},
+	return show.Table([]string{"Closure", "Kind", "Where", "Overlap", "Must keep", "Worn with", "Fastened"},
 		[]bool{false, false, false, true, true, true, false}, rows)
+
 }
 
 func (d desk) pieces(pieces []journal.Piece) *theme.Table {
@@ -176,11 +124,12 @@ func (d desk) pieces(pieces []journal.Piece) *theme.Table {
 			marks = "none recorded"
 		}
 		rows = append(rows, []theme.Link{
-			cell(p.Name.Text), count(max(1, p.Cut)), d.refOrNone(p.Of), cell(p.Grain), cell(p.Front), cell(p.RightSide), cell(marks), cell(p.Lined),
+			show.Cell(p.Name.Text), count(max(1, p.Cut)), d.refOrNone(p.Of), show.Cell(p.Grain), show.Cell(p.Front), show.Cell(p.RightSide), show.Cell(marks), show.Cell(p.Lined),
 		})
 	}
-	return columns([]string{"Piece", "Cut", "Of", "Grain", "Front edge", "Right side", "Marks", "Lined"},
+	return show.Table([]string{"Piece", "Cut", "Of", "Grain", "Front edge", "Right side", "Marks", "Lined"},
 		[]bool{false, true, false, false, false, false, false, false}, rows)
+
 }
 
 func (d desk) refOrNone(ref journal.Ref) theme.Link {
@@ -197,9 +146,9 @@ func (d desk) needs(needs []journal.Need) *theme.Table {
 		if n.Has("amount") {
 			amount = d.Journal.Settings.Format.Amount(n.Amount)
 		}
-		rows = append(rows, []theme.Link{d.ref(n.Material, journal.KindMaterial), cell(amount)})
+		rows = append(rows, []theme.Link{d.ref(n.Material, journal.KindMaterial), show.Cell(amount)})
 	}
-	return columns([]string{"Material", "Amount"}, []bool{false, true}, rows)
+	return show.Table([]string{"Material", "Amount"}, []bool{false, true}, rows)
 }
 
 // A movement is a material entry with where it stands.
@@ -249,23 +198,24 @@ func (d desk) materialTable(all []movement, ofNote bool) *theme.Table {
 	var rows [][]theme.Link
 	for _, m := range all {
 		row := []theme.Link{
-			{}, {}, cell(m.what), {}, {}, count(m.Pieces), cell(m.Grain), cell(money(m.Cost)), cell(m.From), cell(m.Lot),
+			{}, {}, show.Cell(m.what), {}, {}, count(m.Pieces), show.Cell(m.Grain), show.Cell(money(m.Cost)), show.Cell(m.From), show.Cell(m.Lot),
 		}
 		if ofNote {
 			row[1] = d.ref(m.Material, journal.KindMaterial)
 		} else {
-			row[0] = theme.Link{Href: d.href(m.note, ""), Text: day(m.note.Date)}
+			row[0] = theme.Link{Href: d.href(m.note, ""), Text: show.Day(m.note.Date)}
 		}
 		if m.Has("amount") {
-			row[3] = cell(f.Amount(m.Amount))
+			row[3] = show.Cell(f.Amount(m.Amount))
 		}
 		if m.Has("size") {
-			row[4] = cell(f.Size(m.Size))
+			row[4] = show.Cell(f.Size(m.Size))
 		}
 		rows = append(rows, row)
 	}
-	return columns([]string{"Day", "Material", "What", "Amount", "Size", "Pieces", "Grain", "Cost", "From", "Lot"},
+	return show.Table([]string{"Day", "Material", "What", "Amount", "Size", "Pieces", "Grain", "Cost", "From", "Lot"},
 		[]bool{false, false, false, true, true, true, false, true, false, false}, rows)
+
 }
 
 func words(list []journal.Word) string {
@@ -281,7 +231,7 @@ func (b *book) readings(readings journal.Readings) *theme.Table {
 	var rows [][]theme.Link
 	for _, r := range readings {
 		v := b.estimate(r.Value)
-		rows = append(rows, []theme.Link{cell(r.Point.String()), {Text: v.Text, Note: v.Other}})
+		rows = append(rows, []theme.Link{show.Cell(r.Point.String()), {Text: v.Text, Note: v.Other}})
 	}
-	return columns([]string{"Measure", "Reading"}, []bool{false, true}, rows)
+	return show.Table([]string{"Measure", "Reading"}, []bool{false, true}, rows)
 }

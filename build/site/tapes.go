@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"hussif/build/fit"
+	"hussif/build/show"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/measure"
@@ -25,7 +26,7 @@ func (d desk) tapes(t fit.Table) []theme.Tape {
 		body, garment := r.Body.Length, quantity.Range{Least: r.Body.Length + r.Had.Least, Most: r.Body.Length + r.Had.Most}
 		tape := draw.Tape{
 			Words: draw.Words{
-				ID: "tape-" + address.Slug(r.Point.String()), Title: sentence(r.Point.String()) + " on the tape",
+				ID: "tape-" + address.Slug(r.Point.String()), Title: show.Sentence(r.Point.String()) + " on the tape",
 				Desc: fmt.Sprintf("Body %s, garment %s: %s.", f.Length(body), f.Range(garment), r.Words(f)),
 			},
 			Body:    draw.Mark{Least: millimetres(body), Most: millimetres(body), Error: millimetres(r.Body.Error), Label: "body " + f.Length(body)},
@@ -71,13 +72,13 @@ func (d desk) drawn(id, title string, strands []strand) *theme.Change {
 			continue
 		}
 		series.Runs = append(series.Runs, run)
-		series.Desc += sentence(s.label) + ":"
+		series.Desc += show.Sentence(s.label) + ":"
 		for i, v := range s.values {
-			series.Desc += fmt.Sprintf(" %s on %s", f.Estimate(v), day(s.days[i]))
+			series.Desc += fmt.Sprintf(" %s on %s", f.Estimate(v), show.Day(s.days[i]))
 			if i < len(s.values)-1 {
 				series.Desc += ","
 			}
-			rows = append(rows, []theme.Link{cell(day(s.days[i])), cell(s.label), cell(f.Estimate(v))})
+			rows = append(rows, []theme.Link{show.Cell(show.Day(s.days[i])), show.Cell(s.label), show.Cell(f.Estimate(v))})
 		}
 		series.Desc += ". "
 	}
@@ -85,7 +86,7 @@ func (d desk) drawn(id, title string, strands []strand) *theme.Change {
 		return nil
 	}
 	out := &theme.Change{Title: title, Drawing: draw.DrawSeries(series)}
-	if t := columns([]string{"Day", "What", "Measure"}, []bool{false, false, true}, rows); t != nil {
+	if t := show.Table([]string{"Day", "What", "Measure"}, []bool{false, false, true}, rows); t != nil {
 		out.Table = *t
 	}
 	return out
@@ -118,7 +119,7 @@ func (d desk) bodyOverTime(p *journal.Person) []theme.Change {
 	}
 	var out []theme.Change
 	for _, p := range points {
-		title := sentence(p.String()) + " of the body"
+		title := show.Sentence(p.String()) + " of the body"
 		if c := d.drawn("body-"+address.Slug(p.String()), title, strands[p]); c != nil && len(out) < mostDrawn {
 			out = append(out, *c)
 		}
@@ -162,7 +163,7 @@ func (d desk) garmentOverTime(b *journal.Build) []theme.Change {
 		if s, ok := body[p]; ok {
 			strands = append(strands, s)
 		}
-		if c := d.drawn("garment-"+address.Slug(p.String()), sentence(p.String()), strands); c != nil && len(out) < mostDrawn {
+		if c := d.drawn("garment-"+address.Slug(p.String()), show.Sentence(p.String()), strands); c != nil && len(out) < mostDrawn {
 			out = append(out, *c)
 		}
 	}

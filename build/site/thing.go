@@ -6,6 +6,7 @@ import (
 	"hussif/build/agenda"
 	"slices"
 
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/theme"
 )
@@ -39,7 +40,7 @@ func (b *book) pattern(r *journal.Pattern) any {
 	builds := b.buildsLinking(r.ID, "pattern")
 	view.Builds = d.cards(records(builds))
 	view.Fit = d.fitGrid("Across builds", b.then(builds), "Every build cut from this pattern, on the day it was first finished.")
-	view.FitNow = d.fitGrid("Fit today", b.now(builds), "As of "+day(b.Today)+".")
+	view.FitNow = d.fitGrid("Fit today", b.now(builds), "As of "+show.Day(b.Today)+".")
 	view.Changes = d.patternChanges(r, builds)
 	view.Advances = d.patternAdvances(r, builds)
 	view.Decisions = d.decisionList(b.decisionsFor(r.ID))
@@ -47,12 +48,12 @@ func (b *book) pattern(r *journal.Pattern) any {
 }
 
 func (d desk) patternFacts(r *journal.Pattern) []theme.Fact {
-	var s sheet
-	s.say("Garment", r.Garment)
-	s.say("Era", r.Era.String())
-	s.say("From", r.From)
-	s.say("Size", r.Size)
-	s.link("After", d.refs(r.After)...)
+	var s show.Facts
+	s.Say("Garment", r.Garment)
+	s.Say("Era", r.Era.String())
+	s.Say("From", r.From)
+	s.Say("Size", r.Size)
+	s.Link("After", d.refs(r.After)...)
 	return s
 }
 
@@ -61,47 +62,47 @@ func (d desk) patternFacts(r *journal.Pattern) []theme.Fact {
 func (d desk) patternChanges(r *journal.Pattern, builds []*journal.Build) *theme.Table {
 	var rows [][]theme.Link
 	add := func(when theme.Link, what string, changes journal.Changes, onPattern journal.Answer) {
-		rows = append(rows, []theme.Link{when, cell(what), cell(d.changes(changes)), cell(yes(onPattern, "on the pattern", "not on the pattern yet"))})
+		rows = append(rows, []theme.Link{when, show.Cell(what), show.Cell(d.changes(changes)), show.Cell(yes(onPattern, "on the pattern", "not on the pattern yet"))})
 	}
 	for _, c := range r.Changed {
 		when := theme.Link{}
 		if c.Has("date") {
-			when = cell(day(c.Date))
+			when = show.Cell(show.Day(c.Date))
 		}
 		add(when, c.What, c.Measures, c.OnPattern)
 	}
 	for _, build := range builds {
 		for _, n := range build.Notes {
 			if len(n.PatternChanged) > 0 {
-				add(theme.Link{Href: d.href(n, ""), Text: day(n.Date)}, "while cutting "+build.Title, n.PatternChanged, n.OnPattern)
+				add(theme.Link{Href: d.href(n, ""), Text: show.Day(n.Date)}, "while cutting "+build.Title, n.PatternChanged, n.OnPattern)
 			}
 		}
 	}
-	return columns([]string{"Day", "What", "Measures", "Reached the paper"}, []bool{false, false, false, false}, rows)
+	return show.Table([]string{"Day", "What", "Measures", "Reached the paper"}, []bool{false, false, false, false}, rows)
 }
 
 func (b *book) reference(r *journal.Reference) any {
 	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
-	var s sheet
-	s.say("Type", string(r.Type))
-	s.say("Date", r.Date.String())
-	s.say("Creator", r.Creator)
-	s.say("Publisher", r.Publisher)
-	s.say("Holder", r.Holder)
-	s.say("Accession number", r.Accession)
+	var s show.Facts
+	s.Say("Type", string(r.Type))
+	s.Say("Date", r.Date.String())
+	s.Say("Creator", r.Creator)
+	s.Say("Publisher", r.Publisher)
+	s.Say("Holder", r.Holder)
+	s.Say("Accession number", r.Accession)
 	if r.Address != "" {
-		s.link("Address", theme.Link{Href: string(r.Address), Text: string(r.Address)})
+		s.Link("Address", theme.Link{Href: string(r.Address), Text: string(r.Address)})
 	}
 	view.Facts = s
 	var rows [][]theme.Link
 	for _, w := range r.Shows {
-		rows = append(rows, []theme.Link{cell(w.Text), cell("shows it")})
+		rows = append(rows, []theme.Link{show.Cell(w.Text), show.Cell("shows it")})
 	}
 	for _, w := range r.Lacks {
-		rows = append(rows, []theme.Link{cell(w.Text), cell("lacks it")})
+		rows = append(rows, []theme.Link{show.Cell(w.Text), show.Cell("lacks it")})
 	}
-	view.Features = columns([]string{"Feature", "Here"}, []bool{false, false}, rows)
+	view.Features = show.Table([]string{"Feature", "Here"}, []bool{false, false}, rows)
 	return view
 }
 
@@ -109,22 +110,22 @@ func (b *book) material(r *journal.Material) any {
 	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
 	f := b.Journal.Settings.Format
-	var s sheet
-	s.say("What", r.What)
-	s.say("Fibre", r.Fibre)
-	s.say("Weave", r.Weave)
-	s.say("Colour", r.Colour)
+	var s show.Facts
+	s.Say("What", r.What)
+	s.Say("Fibre", r.Fibre)
+	s.Say("Weave", r.Weave)
+	s.Say("Colour", r.Colour)
 	if r.Has("width") {
-		s.say("Width", f.Length(r.Width))
+		s.Say("Width", f.Length(r.Width))
 	}
 	if r.Has("thickness") {
-		s.say("Thickness", fmt.Sprintf("%.1f mm", millimetres(r.Thickness)))
+		s.Say("Thickness", fmt.Sprintf("%.1f mm", millimetres(r.Thickness)))
 	}
-	s.say("Weight", r.Weight)
-	s.say("Shrinks", r.Shrinks)
-	s.say("Date of the cloth", r.Made.String())
-	s.say("From", r.From)
-	s.say("Price", money(r.Price))
+	s.Say("Weight", r.Weight)
+	s.Say("Shrinks", r.Shrinks)
+	s.Say("Date of the cloth", r.Made.String())
+	s.Say("From", r.From)
+	s.Say("Price", money(r.Price))
 	view.Facts = s
 	view.Movements = d.materialTable(b.movementsOf(r), false)
 	view.Builds = d.cards(records(b.buildsLinking(r.ID, "needs", "pieces")))
@@ -134,14 +135,14 @@ func (b *book) material(r *journal.Material) any {
 func (b *book) technique(r *journal.Technique) any {
 	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
-	var s sheet
-	s.say("Era", r.Era.String())
+	var s show.Facts
+	s.Say("Era", r.Era.String())
 	var tools []theme.Link
 	for _, t := range r.Tools {
 		tools = append(tools, theme.Link{Text: t})
 	}
-	s.link("Tools", tools...)
-	s.link("After", d.refs(r.After)...)
+	s.Link("Tools", tools...)
+	s.Link("After", d.refs(r.After)...)
 	view.Facts = s
 	view.Cautions = r.Cautions
 	view.Builds = d.cards(records(b.buildsLinking(r.ID, "techniques")))
@@ -151,14 +152,14 @@ func (b *book) technique(r *journal.Technique) any {
 func (b *book) occasion(r *journal.Occasion) any {
 	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
-	var s sheet
-	s.say("Day", day(r.Date))
+	var s show.Facts
+	s.Say("Day", show.Day(r.Date))
 	if r.Has("until") {
-		s.say("Until", day(r.Until))
+		s.Say("Until", show.Day(r.Until))
 	}
-	s.say("Place", r.Place)
-	s.say("Portrays", r.Portrays.String())
-	s.say("Weather", r.Weather)
+	s.Say("Place", r.Place)
+	s.Say("Portrays", r.Portrays.String())
+	s.Say("Weather", r.Weather)
 	view.Facts = s
 	view.Builds = d.cards(records(b.wornAt(r)))
 	outing := b.outing(r)

@@ -8,6 +8,7 @@ import (
 	"hussif/build/agenda"
 	"hussif/build/almanac"
 	"hussif/build/effort"
+	"hussif/build/show"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/theme"
@@ -72,7 +73,7 @@ var isoDay = regexp.MustCompile(`\b\d{4}-\d{2}-\d{2}\b`)
 func plainDays(words string) string {
 	return isoDay.ReplaceAllStringFunc(words, func(text string) string {
 		if on, err := edtf.ParseDay(text); err == nil {
-			return day(on)
+			return show.Day(on)
 		}
 		return text
 	})

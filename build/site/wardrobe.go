@@ -5,6 +5,7 @@ import (
 	"hussif/build/address"
 
 	"hussif/build/fit"
+	"hussif/build/show"
 	"hussif/build/wardrobe"
 	"hussif/content/journal"
 	"hussif/theme"
@@ -19,7 +20,7 @@ func (b *book) wardrobe(p *journal.Person) any {
 	view := theme.Wardrobe{
 		Frame: b.frame(d.path, "Wardrobe of "+p.Title, "Does it still fit", "people", d.shelfLink(journal.KindPerson), d.to(p)),
 		Who:   d.to(p),
-		Rests: []string{"Against the newest body measures over what each is worn with, as of " + day(b.Today)},
+		Rests: []string{"Against the newest body measures over what each is worn with, as of " + show.Day(b.Today)},
 	}
 	own := wardrobe.Of(b.Journal, p, b.Today)
 	ready := 0
@@ -32,7 +33,7 @@ func (b *book) wardrobe(p *journal.Person) any {
 			if on, ok := fit.FirstFinish(build.(*journal.Build)); ok {
 				then := wardrobe.One(b.Journal, build.(*journal.Build), p, on)
 				made := d.answer(then)
-				made.Photo, made.Day, made.Verdict.Words = nil, day(on), then.PastWords(b.Journal.Settings.Format)
+				made.Photo, made.Day, made.Verdict.Words = nil, show.Day(on), then.PastWords(b.Journal.Settings.Format)
 				view.Made = append(view.Made, made)
 			}
 		}

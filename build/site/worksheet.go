@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hussif/build/address"
+	"hussif/build/show"
 	"hussif/build/worked"
 	"hussif/build/worksheet"
 	"hussif/content/journal"
@@ -124,7 +125,7 @@ func (b *book) workSheet(r journal.Record, i, j int, path string, paper draw.Pap
 	}
 	sheets, err := print.Sheet(draw.Words{ID: "sheet", Title: title, Desc: print.Desc}, paper)
 	if err != nil {
-		view.Words = []string{sentence(err.Error()) + "."}
+		view.Words = []string{show.Sentence(err.Error()) + "."}
 		return view
 	}
 	view.Pages = sheets.Pages
