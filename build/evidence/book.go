@@ -10,11 +10,13 @@ import (
 	"hussif/content/near"
 )
 
-// A Book is every feature that a journal speaks of.
+// A Book is every feature that a journal, or several together, speak of.
 type Book struct {
 	Features []Feature // by name
 
-	journal *journal.Journal
+	customs edtf.Customs
+	find    func(journal.Ref) (journal.Record, bool)
+	faulty  func(journal.Record) bool // it could not be read whole
 	objects []*Object
 	of      map[*journal.Reference]*Object
 	at      map[string]int // place in Features by folded name
@@ -46,14 +48,36 @@ func Gather(j *journal.Journal) *Book {
 type gathered struct{} // the key of the book
 
 func gather(j *journal.Journal) *Book {
-	b := &Book{journal: j, objects: objects(j), of: make(map[*journal.Reference]*Object), at: make(map[string]int)}
+	b := Pool(j.References(), j.Builds(), j.Settings.Customs)
+	b.find = func(ref journal.Ref) (journal.Record, bool) { return j.Find(ref.To) }
+	b.faulty = j.Faulty
+	return b
+}
+
+// Pool returns what references say of features, and which builds claim these, whatever
+// journals they are from. No two may have the same ID; a build rests on references of
+// that ID and on nothing else.
+func Pool(references []*journal.Reference, builds []*journal.Build, customs edtf.Customs) *Book {
+	byID := make(map[string]*journal.Reference, len(references))
+	for _, r := range references {
+		byID[string(r.ID)] = r
+	}
+	b := &Book{
+		customs: customs, objects: objects(references, customs),
+		of: make(map[*journal.Reference]*Object), at: make(map[string]int),
+		find: func(ref journal.Ref) (journal.Record, bool) {
+			r, ok := byID[ref.To]
+			return r, ok
+		},
+		faulty: func(journal.Record) bool { return false },
+	}
 	for _, o := range b.objects {
 		b.hear(o)
 		for _, r := range o.References {
 			b.of[r] = o
 		}
 	}
-	for _, build := range j.Builds() {
+	for _, build := range builds {
 		for _, claim := range build.Features {
 			f := b.feature(Use{claim.What, build})
 			if f != nil && !slices.Contains(f.Claimed, build) {

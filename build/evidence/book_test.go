@@ -90,7 +90,7 @@ func TestGather(t *testing.T) {
 	if len(front.Shown)+len(front.Lacked) != 0 || len(front.Disputed) != 1 {
 		t.Errorf("a front that one object both shows and lacks: %+v", front)
 	}
-	if got := Judge(front, date(t, "1790"), b.journal.Settings.Customs); got.Words() != "without evidence: 1 said both to show and to lack it not counted" {
+	if got := Judge(front, date(t, "1790"), b.customs); got.Words() != "without evidence: 1 said both to show and to lack it not counted" {
 		t.Errorf("it is %s", got.Words())
 	}
 	if f, known := b.For("hem  facing"); known || f.Name != "hem facing" || !f.Attested().IsZero() {

@@ -44,14 +44,14 @@ func (b *Book) Claims(build *journal.Build) []Claim {
 		c := Claim{
 			What:     written.What,
 			Departs:  written.Departs,
-			Evidence: Judge(f, build.Era, b.journal.Settings.Customs),
+			Evidence: Judge(f, build.Era, b.customs),
 		}
 		c.Verdict = c.Evidence.Verdict
 		if c.Departs != "" {
 			c.Verdict = Departure
 		}
 		for _, ref := range written.RestsOn {
-			if record, found := b.journal.Find(ref.To); found {
+			if record, found := b.find(ref); found {
 				c.RestsOn = append(c.RestsOn, b.rest(ref, record, f, c.Evidence))
 			}
 		}
@@ -75,7 +75,7 @@ func (b *Book) rest(ref journal.Ref, record journal.Record, f Feature, judged Ju
 		rest.Says = Lacks
 	case slices.Contains(f.Disputed, o):
 		rest.Says = Disputes
-	case !b.journal.Faulty(r):
+	case !b.faulty(r):
 		// What a page that could not be read whole does not say proves nothing.
 		rest.Says = Silent
 	}

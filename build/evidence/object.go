@@ -13,16 +13,16 @@ import (
 // An Object is what bears witness: the thing that one reference is about, or
 // several with one holder and one accession number.
 type Object struct {
-	References []*journal.Reference // one or more, in the journal's order
+	References []*journal.Reference // one or more, in the order given
 	Date       edtf.Date            // as written; zero where no reference has a date
 	Span       edtf.Date            // Date with what is approximate widened
 }
 
-// objects returns what the journal's references are about.
-func objects(j *journal.Journal) []*Object {
+// objects returns what references are about.
+func objects(references []*journal.Reference, customs edtf.Customs) []*Object {
 	var all []*Object
 	known := make(map[string]*Object)
-	for _, r := range j.References() {
+	for _, r := range references {
 		key := objectKey(r)
 		o := known[key]
 		if o == nil {
@@ -36,7 +36,7 @@ func objects(j *journal.Journal) []*Object {
 		var dates, spans []edtf.Date
 		for _, r := range o.References {
 			dates = append(dates, r.Date)
-			spans = append(spans, r.Date.Padded(j.Settings.Customs))
+			spans = append(spans, r.Date.Padded(customs))
 		}
 		o.Date, o.Span = covering(dates), covering(spans)
 	}
