@@ -1,5 +1,7 @@
 package theme
 
+import "slices"
+
 // verdict prints how something fits; nothing where there are no words for it.
 func (p *printer) verdict(v Verdict) {
 	if v.Words == "" {
@@ -72,9 +74,12 @@ func (p *printer) fitTable(t FitTable) {
 	p.rests(t.Rests)
 	if len(t.Rows) > 0 {
 		p.openTable("fit", t.Title)
-		p.WriteString(`<th scope="col">Measure</th><th scope="col">Verdict</th><th scope="col" class="figure">Off by</th><th scope="col" class="figure">Garment</th><th scope="col" class="figure">Body</th><th scope="col" class="figure">Ease had</th><th scope="col" class="figure">Ease wanted</th><th scope="col" class="figure">Error of measuring</th></tr>
-</thead>
-<tbody>`)
+		p.WriteString(`<th scope="col">Measure</th><th scope="col">Verdict</th>`)
+		figures := t.figures()
+		for _, f := range figures {
+			p.WriteString(`<th scope="col" class="figure">` + f.head + "</th>")
+		}
+		p.WriteString("</tr>\n</thead>\n<tbody>")
 		for _, row := range t.Rows {
 			p.WriteString("\n<tr><th scope=\"row\">")
 			p.link(row.Measure)
@@ -90,7 +95,9 @@ func (p *printer) fitTable(t FitTable) {
 				p.WriteString("</ul>")
 			}
 			p.WriteString("</td>")
-			p.figureCells(row.Delta, row.Garment, row.Body, row.Had, row.Wanted, row.Error)
+			for _, f := range figures {
+				p.figureCells(f.of(row))
+			}
 			p.WriteString("</tr>")
 		}
 		p.closeTable()
@@ -99,6 +106,27 @@ func (p *printer) fitTable(t FitTable) {
 		p.WriteString("<p class=\"lead-in\">To know more:</p>\n")
 		p.points("missed", t.Missed)
 	}
+}
+
+// A fitFigure is a column of a fit table.
+type fitFigure struct {
+	head string
+	of   func(FitRow) Value
+}
+
+// figures returns the columns of which any row has a figure.
+func (t FitTable) figures() []fitFigure {
+	all := []fitFigure{
+		{"Off by", func(r FitRow) Value { return r.Delta }},
+		{"Garment", func(r FitRow) Value { return r.Garment }},
+		{"Body", func(r FitRow) Value { return r.Body }},
+		{"Ease had", func(r FitRow) Value { return r.Had }},
+		{"Ease wanted", func(r FitRow) Value { return r.Wanted }},
+		{"Error of measuring", func(r FitRow) Value { return r.Error }},
+	}
+	return slices.DeleteFunc(all, func(f fitFigure) bool {
+		return !slices.ContainsFunc(t.Rows, func(r FitRow) bool { return f.of(r).Text != "" })
+	})
 }
 
 // fitGrid prints several garments side by side.

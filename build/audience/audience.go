@@ -13,7 +13,8 @@ import (
 // A Share is what one audience may see of a journal.
 type Share struct {
 	Who    journal.Audience
-	Folder *journal.Folder  // of the smaller journal
+	Folder *journal.Folder // of the smaller journal
+	Fits   map[journal.ID]Fit
 	Blur   Blur             // what is to be made unsharp of the pictures in it
 	Hidden []journal.Record // of the whole journal, by ID
 	Cut    []journal.Record // whose text is left out, since it could not be parted from what is private in it
@@ -26,10 +27,10 @@ type Blur map[string][]journal.Region
 // errors. An error says that what is left is no sound journal, which is a fault of ours.
 func For(j *journal.Journal, who journal.Audience, day edtf.Day) (*Share, error) {
 	s := newSight(j, who)
-	share := &Share{Who: who, Blur: make(Blur)}
+	share := &Share{Who: who, Fits: s.fits(day), Blur: make(Blur)}
 	// The second time it is known which parts of pages are left to link to.
 	for range 2 {
-		if err := s.fill(share, day); err != nil {
+		if err := s.fill(share); err != nil {
 			return nil, err
 		}
 		left, findings := share.Folder.Journal(nil)
@@ -43,7 +44,7 @@ func For(j *journal.Journal, who journal.Audience, day edtf.Day) (*Share, error)
 }
 
 // fill puts the files together that are left.
-func (s *sight) fill(share *Share, day edtf.Day) error {
+func (s *sight) fill(share *Share) error {
 	share.Hidden, share.Cut = nil, nil
 	texts := map[string][]byte{journal.SettingsFile: s.settings()}
 	pictures := make(map[string]bool)
@@ -52,7 +53,7 @@ func (s *sight) fill(share *Share, day edtf.Day) error {
 			share.Hidden = append(share.Hidden, r)
 			continue
 		}
-		text, whole := s.page(r, day)
+		text, whole := s.page(r)
 		if !whole {
 			share.Cut = append(share.Cut, r)
 		}

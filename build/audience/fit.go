@@ -1,61 +1,50 @@
 package audience
 
 import (
-	"strings"
-	"time"
-
 	"hussif/build/fit"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 )
 
-// fitWords returns how a build fits, as its wearer lets others know, to stand below its
-// text; nothing where its measures are there to work it out from.
-func (s *sight) fitWords(r journal.Record, day edtf.Day) []byte {
-	b, ok := r.(*journal.Build)
-	if !ok {
-		return nil
+// A Fit is how a build fits on a day, as far as its wearer lets others know, where they
+// do not see the measures to work it out from.
+type Fit struct {
+	Day  edtf.Day
+	Rows []FitRow // never empty
+}
+
+// A FitRow is the fit at one measure.
+type FitRow struct {
+	Measure string
+	Verdict fit.Verdict
+	Words   string // "short", or for a wearer who shows deltas "short by 1 1/4 in"
+}
+
+// fits returns how each build fits that the audience sees, by its ID.
+func (s *sight) fits(day edtf.Day) map[journal.ID]Fit {
+	out := make(map[journal.ID]Fit)
+	for _, b := range s.full.Builds() {
+		if f := s.fit(b, day); len(f.Rows) > 0 {
+			out[b.ID] = f
+		}
 	}
+	return out
+}
+
+func (s *sight) fit(b *journal.Build, day edtf.Day) Fit {
+	told := Fit{Day: day}
 	wearer := s.full.Person(b.For)
-	if wearer == nil || !s.allows(wearer, journal.OfFit) || s.allows(wearer, journal.OfBody) {
-		return nil
+	if !s.seen[b] || wearer == nil || !s.allows(wearer, journal.OfFit) || s.allows(wearer, journal.OfBody) || !s.mayField(b, "fit") {
+		return told
 	}
-	if !s.mayField(b, "fit") {
-		return nil
-	}
-	var rows []string
 	for _, row := range fit.Of(s.full, b, day).Rows {
-		words := verdict(row)
+		words := row.Word()
 		if words != "" && s.allows(wearer, journal.OfChange) {
 			words = row.Words(s.full.Settings.Format)
 		}
 		if words != "" {
-			rows = append(rows, "- "+row.Point.String()+": "+words+"\n")
+			told.Rows = append(told.Rows, FitRow{row.Point.String(), row.Verdict, words})
 		}
 	}
-	if len(rows) == 0 {
-		return nil
-	}
-	year, month, dayOfMonth := day.Date()
-	on := time.Date(year, time.Month(month), dayOfMonth, 0, 0, 0, 0, time.UTC).Format("2 January 2006")
-	return []byte("\n\n## How it fits on " + on + "\n\n" + strings.Join(rows, ""))
-}
-
-// verdict says how a garment fits at a measure and no figure; nothing where that is not
-// known.
-func verdict(r fit.Row) string {
-	switch r.Verdict {
-	case fit.Fits:
-		return "fits"
-	case fit.Short:
-		return "short"
-	case fit.Ample:
-		if r.Accepted {
-			return "ample, and that is accepted"
-		}
-		return "ample"
-	case fit.TooClose:
-		return "too close to call"
-	}
-	return ""
+	return told
 }

@@ -3,6 +3,7 @@ package audience
 import (
 	"bytes"
 	"fmt"
+	"maps"
 	"os"
 	"slices"
 	"strings"
@@ -101,6 +102,11 @@ func (s *Share) print() string {
 	var b bytes.Buffer
 	for _, e := range s.Folder.Entries {
 		fmt.Fprintf(&b, "== %s %d\n%s", e.Path, e.Size, s.Folder.Texts[e.Path])
+	}
+	for _, id := range slices.Sorted(maps.Keys(s.Fits)) {
+		for _, row := range s.Fits[id].Rows {
+			fmt.Fprintf(&b, "%s on %s: %s: %s (%d)\n", id, s.Fits[id].Day, row.Measure, row.Words, row.Verdict)
+		}
 	}
 	fmt.Fprintln(&b, s.Blur)
 	return b.String()

@@ -138,6 +138,7 @@ func (p *planter) make(t *testing.T, who journal.Audience) map[string][]byte {
 	}
 	var bodies site.Bodies
 	left := j
+	var fits map[journal.ID]audience.Fit
 	if who != "" {
 		share, err := audience.For(j, who, day)
 		if err != nil {
@@ -147,6 +148,7 @@ func (p *planter) make(t *testing.T, who journal.Audience) map[string][]byte {
 			t.Errorf("the text of %s was left out whole", r.Head().ID)
 		}
 		left, _ = share.Folder.Journal(bodies.See)
+		fits = share.Fits
 	}
 	store, err := keep.Open(t.TempDir())
 	if err != nil {
@@ -154,7 +156,7 @@ func (p *planter) make(t *testing.T, who journal.Audience) map[string][]byte {
 	}
 	out := filepath.Join(t.TempDir(), "site")
 	if _, faults, err := site.Make(context.Background(), site.Order{
-		Journal: left, Files: p.files, Bodies: &bodies, Today: day, For: who, Out: out, Photos: &photo.Darkroom{Store: store},
+		Journal: left, Files: p.files, Bodies: &bodies, Today: day, For: who, Fits: fits, Out: out, Photos: &photo.Darkroom{Store: store},
 	}); err != nil || len(faults) > 0 {
 		t.Fatal(err, faults)
 	}

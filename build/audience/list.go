@@ -20,6 +20,7 @@ type Page struct {
 	Title    string
 	Photos   []string // by path, those that are blurred among them
 	Measures []string // of a body or a garment, each with its value
+	Fit      []string // how a garment fits, as its wearer lets others know
 	Money    int      // how many amounts are told
 }
 
@@ -49,6 +50,9 @@ func (s *Share) Pages() []Page {
 			sessions(r.Measured)
 		case *journal.Build:
 			p.Money += count(r.Planned.Has("cost"))
+			for _, row := range s.Fits[r.ID].Rows {
+				p.Fit = append(p.Fit, row.Measure+": "+row.Words)
+			}
 		case *journal.Note:
 			add(r.Measured)
 			sessions(r.Body)

@@ -6,14 +6,13 @@ import (
 	"reflect"
 	"strings"
 
-	"hussif/content/edtf"
 	"hussif/content/front"
 	"hussif/content/journal"
 )
 
 // page returns the file of a page as the audience may read it, and whether its text is
 // there but for what is hidden in it.
-func (s *sight) page(r journal.Record, day edtf.Day) (file []byte, whole bool) {
+func (s *sight) page(r journal.Record) (file []byte, whole bool) {
 	head := r.Head()
 	out := front.Node{Kind: front.Map, Fields: []front.Field{
 		{Key: "kind", Value: text(string(head.Kind))},
@@ -30,7 +29,7 @@ func (s *sight) page(r journal.Record, day edtf.Day) (file []byte, whole bool) {
 		}
 	}
 	body, whole := s.text(r)
-	return append(matter(out), append(body, s.fitWords(r, day)...)...), whole
+	return append(matter(out), body...), whole
 }
 
 // settings returns the settings file as the audience may read it. The ease that is

@@ -55,6 +55,24 @@ func (r Row) Words(f quantity.Format) string {
 	return ""
 }
 
+// Word says the verdict without a figure: "short". It is empty where there is none.
+func (r Row) Word() string {
+	switch r.Verdict {
+	case Fits:
+		return "fits"
+	case Short:
+		return "short"
+	case Ample:
+		if r.Accepted {
+			return "ample, and that is accepted"
+		}
+		return "ample"
+	case TooClose:
+		return "too close to call"
+	}
+	return ""
+}
+
 // off says to which side the garment differs, and by how much.
 func (r Row) off(f quantity.Format) string {
 	side := "ample"

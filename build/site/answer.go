@@ -126,6 +126,8 @@ func (b *book) answer(q journal.Question) source.Sum {
 			h.Number(uint64(p.Width))
 			h.Number(uint64(p.Height))
 		}
+	case askTold:
+		h.add(b.Fits[id])
 	case askCard:
 		return b.cardSum(id)
 	case askRates:

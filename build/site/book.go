@@ -6,6 +6,7 @@ import (
 
 	"hussif/build/address"
 	"hussif/build/agenda"
+	"hussif/build/audience"
 	"hussif/build/decision"
 	"hussif/build/effort"
 	"hussif/build/evidence"
@@ -113,6 +114,7 @@ const (
 	askPart      journal.Aspect = "part"      // which records it has, by its number
 	askListed    journal.Aspect = "listed"    // what the index from A to Z has of all records
 	askNames     journal.Aspect = "names"     // of features and tags
+	askTold      journal.Aspect = "told"      // how one build fits, where others do not see its measures
 
 	// Of all records together.
 	askAllLessons   journal.Aspect = "all lessons"
@@ -290,6 +292,13 @@ func (b *book) borrows() bool {
 	b.trace.Ask(askBorrow, "")
 	j := b.Journal.Traced(nil)
 	return len(j.Builds())*len(j.People()) <= mostPairs
+}
+
+// told returns how a build fits, as its wearer lets others know who do not see its
+// measures.
+func (b *book) told(build journal.ID) audience.Fit {
+	b.trace.Ask(askTold, string(build))
+	return b.Fits[build]
 }
 
 // picturesOf returns the scaled copies of a picture.

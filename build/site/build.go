@@ -27,7 +27,7 @@ func (b *book) build(r *journal.Build) any {
 		Sheets: b.sheets(
 			[]theme.Link{{Href: d.root + address.Under(r.ID, address.Remake), Text: "Before a remake"}},
 			[]theme.Link{{Href: d.root + address.Under(r.ID, address.Documentation), Text: "Documentation"}}),
-		FitNow:    d.fitTable("Fit today", fits.now),
+		FitNow:    cmp.Or(d.fitTable("Fit today", fits.now), d.fitTold(r.ID)),
 		Tapes:     d.tapes(fits.now),
 		Room:      d.room(r),
 		Time:      d.garmentOverTime(r),

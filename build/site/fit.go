@@ -84,6 +84,20 @@ func (d desk) fitTable(title string, t fit.Table) *theme.FitTable {
 	return out
 }
 
+// fitTold shows how a build fits, as its wearer lets others know; nil where there is
+// nothing to tell.
+func (d desk) fitTold(build journal.ID) *theme.FitTable {
+	told := d.told(build)
+	if len(told.Rows) == 0 {
+		return nil
+	}
+	out := &theme.FitTable{Title: "Fit today", Rests: []string{"As of " + show.Day(told.Day), "as its wearer lets others know"}}
+	for _, r := range told.Rows {
+		out.Rows = append(out.Rows, theme.FitRow{Measure: theme.Link{Text: r.Measure}, Verdict: theme.Verdict{Mark: mark(r.Verdict), Words: r.Words}})
+	}
+	return out
+}
+
 // shareNotes takes out of the rows what all those with notes say alike, and
 // returns it to be said once.
 func shareNotes(rows []theme.FitRow) []string {

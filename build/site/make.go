@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"slices"
 
+	"hussif/build/audience"
 	"hussif/build/check"
 	"hussif/build/keep"
 	"hussif/build/output"
@@ -25,9 +26,10 @@ type Order struct {
 	Findings []source.Finding // of check; none of them an error
 	Bodies   *Bodies          // seen while the journal was read, or nil
 	Today    edtf.Day
-	For      journal.Audience // whom the site is for, of whose journal this is; "" for its maker
-	Out      string           // the site's folder
-	Recipe   keep.Recipe      // stands for all of the above but Out, for another run to know
+	For      journal.Audience            // whom the site is for, of whose journal this is; "" for its maker
+	Fits     map[journal.ID]audience.Fit // of builds whose measures others do not see; nil for the maker
+	Out      string                      // the site's folder
+	Recipe   keep.Recipe                 // stands for all of the above but Out, for another run to know
 	Photos   *photo.Darkroom
 	Workshop *Workshop // nil for one that is used once
 }
@@ -55,7 +57,7 @@ func Make(ctx context.Context, o Order) (Made, []source.Finding, error) {
 			return made, nil, err
 		}
 	}
-	o.Workshop.Show(Input{Journal: o.Journal, Findings: o.Findings, Bodies: o.Bodies, Pictures: pictures, Today: o.Today, For: o.For})
+	o.Workshop.Show(Input{Journal: o.Journal, Findings: o.Findings, Bodies: o.Bodies, Pictures: pictures, Today: o.Today, For: o.For, Fits: o.Fits})
 	files := with(o.Workshop.Files(), pictures)
 	made.Pages = o.Workshop.Pages()
 	made.Report, err = output.Write(ctx, o.Out, output.Site{Recipe: o.Recipe, Files: files, For: string(o.For)})

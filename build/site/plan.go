@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"hussif/build/address"
+	"hussif/build/audience"
 	"hussif/build/photo"
 	"hussif/content/edtf"
 	"hussif/content/journal"
@@ -19,7 +20,8 @@ type Input struct {
 	Bodies   *Bodies                    // seen while the journal was read, or nil
 	Pictures map[string][]photo.Picture // scaled copies by the picture's path in the journal, narrowest first
 	Today    edtf.Day
-	For      journal.Audience // whom the site is for, of whose journal this is; "" for its maker
+	For      journal.Audience            // whom the site is for, of whose journal this is; "" for its maker
+	Fits     map[journal.ID]audience.Fit // of builds whose measures others do not see; nil for the maker
 
 	// Await, where it is set, waits for the findings while check is still looking.
 	Await func() []source.Finding

@@ -77,7 +77,7 @@ func (in Input) may(q journal.Question) bool { return in.Since == nil || in.Sinc
 func (w *Workshop) kept() *kept { return w.book.facts.kept }
 
 // passing are the aspects that change while the facts of a journal do not.
-var passing = map[journal.Aspect]bool{journal.Text: true, askFound: true, askPicture: true}
+var passing = map[journal.Aspect]bool{journal.Text: true, askFound: true, askPicture: true, askTold: true}
 
 // begin forgets all that was known.
 func (w *Workshop) begin(in Input) {

@@ -19,6 +19,7 @@ type seenPage struct {
 	Title    string   `json:"title" doc:"what it is called"`
 	Photos   []string `json:"photos,omitempty" doc:"those of its photos that they see, by file"`
 	Measures []string `json:"measures,omitempty" doc:"those of its measures that they see, with their values"`
+	Fit      []string `json:"fit,omitempty" doc:"how it fits, as its wearer lets them know"`
 	Money    int      `json:"money,omitempty" doc:"how many amounts of money they see"`
 }
 
@@ -38,7 +39,7 @@ func (v *voice) seenBy(w *workroom, who journal.Audience, asJSON bool) error {
 	if asJSON {
 		out := seenJSON{For: string(who), Hidden: len(share.Hidden), Findings: source.JSON(doubts)}
 		for _, p := range pages {
-			out.Pages = append(out.Pages, seenPage{string(p.ID), p.Title, p.Photos, p.Measures, p.Money})
+			out.Pages = append(out.Pages, seenPage{string(p.ID), p.Title, p.Photos, p.Measures, p.Fit, p.Money})
 		}
 		return v.json(out)
 	}
@@ -60,6 +61,9 @@ func (v *voice) seenBy(w *workroom, who journal.Audience, asJSON bool) error {
 		}
 		for _, m := range p.Measures {
 			v.sayf("  measure %s", m)
+		}
+		for _, f := range p.Fit {
+			v.sayf("  fit at %s", f)
 		}
 	}
 	v.sayf("%s; %s", audience.Summary(who, pages, len(w.journal.Records())), tally(doubts))

@@ -12,6 +12,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"hussif/build/audience"
 	"hussif/build/keep"
 	"hussif/build/output"
 	"hussif/build/photo"
@@ -224,6 +225,7 @@ func currentSite(o siteOrder, store *keep.Store, recipe keep.Recipe) (siteJSON, 
 type siteParts struct {
 	folder   *journal.Folder
 	journal  *journal.Journal
+	fits     map[journal.ID]audience.Fit
 	findings []source.Finding // that the site tells
 	bodies   *site.Bodies
 	recipe   keep.Recipe
@@ -251,7 +253,7 @@ func writeSite(ctx context.Context, say *voice, o siteOrder, store *keep.Store, 
 		}
 	}
 	made, found, err := site.Make(ctx, site.Order{
-		Journal: parts.journal, Files: w.files, Findings: parts.findings, Bodies: parts.bodies, Today: o.day, For: o.who,
+		Journal: parts.journal, Files: w.files, Findings: parts.findings, Bodies: parts.bodies, Today: o.day, For: o.who, Fits: parts.fits,
 		Out: o.out, Recipe: parts.recipe,
 		Photos:   &photo.Darkroom{Store: store, Journal: absolute, Progress: say.progress("pictures"), Blur: parts.blur},
 		Workshop: workshop,

@@ -70,7 +70,7 @@ func shareSite(ctx context.Context, say *voice, o siteOrder, store *keep.Store, 
 	if len(share.Folder.Texts) == 1 {
 		return siteJSON{}, nothingShared(w.journal, o.who)
 	}
-	given := []string{string(o.who), version, program(), theme.Hash(), o.day.String(), fmt.Sprint(share.Blur)}
+	given := []string{string(o.who), version, program(), theme.Hash(), o.day.String(), fmt.Sprint(share.Blur), fmt.Sprint(share.Fits)}
 	given = append(given, entriesGiven(share.Folder)...)
 	recipe := keep.NewRecipe("site for others", 1, given...)
 	if report, ok := currentSite(o, store, recipe); ok {
@@ -78,7 +78,7 @@ func shareSite(ctx context.Context, say *voice, o siteOrder, store *keep.Store, 
 	}
 	var bodies site.Bodies
 	left, _ := share.Folder.Journal(bodies.See)
-	parts := siteParts{folder: share.Folder, journal: left, bodies: &bodies, recipe: recipe, blur: make(map[string][]photo.Region)}
+	parts := siteParts{folder: share.Folder, journal: left, fits: share.Fits, bodies: &bodies, recipe: recipe, blur: make(map[string][]photo.Region)}
 	for name, regions := range share.Blur {
 		for _, r := range regions {
 			parts.blur[name] = append(parts.blur[name], photo.Region(r))
