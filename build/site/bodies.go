@@ -46,11 +46,14 @@ func printed(r journal.Record, tree ast.Node) theme.Body {
 }
 
 // body prints a record's text.
-func (d desk) body(r journal.Record) template.HTML {
+func (d desk) body(r journal.Record) template.HTML { return d.bodyWith(r, linker{d, r}) }
+
+// bodyWith prints it with links of another sort.
+func (d desk) bodyWith(r journal.Record, links theme.Linker) template.HTML {
 	page := r.Head()
 	d.trace.Ask(journal.Text, string(page.ID))
 	if page.Text.Body.Start == page.Text.Body.End {
 		return ""
 	}
-	return d.Bodies.take(r).With(linker{d, r})
+	return d.Bodies.take(r).With(links)
 }

@@ -6,6 +6,7 @@ import (
 
 	"hussif/build/address"
 	"hussif/build/audience"
+	"hussif/build/export"
 	"hussif/build/photo"
 	"hussif/content/edtf"
 	"hussif/content/journal"
@@ -45,6 +46,9 @@ func (b *book) pages() []page {
 	pages := []page{
 		{path: address.Calendar, text: (*book).calendar},
 		{path: theme.FeedPath, text: (*book).feed},
+	}
+	if b.For == journal.Circle {
+		pages = append(pages, page{path: export.Path, text: (*book).export})
 	}
 	for i, path := range b.searchParts() {
 		pages = append(pages, page{path: path, text: func(b *book) ([]byte, error) { return b.searchPart(i) }})

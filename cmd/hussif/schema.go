@@ -12,6 +12,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"hussif/build/export"
 	"hussif/content/journal"
 	"hussif/content/near"
 	"hussif/content/schema"
@@ -25,7 +26,7 @@ func schemaCommand(say *voice) *cobra.Command {
 		Short: "Write what the fields may hold, for an editor to complete and check",
 		Long: `schema writes JSON Schema (draft 2020-12) for the front matter of each kind of
 page, and for ` + journal.SettingsFile + `: every field with what it is, an example, and what it may
-hold. Editors with a YAML language server complete and mark fields by it. It takes
+hold; and for the ` + export.Path + ` that a site for a sewing circle has. Editors with a YAML language server complete and mark fields by it. It takes
 some things that ` + "`hussif check`" + ` finds fault with, which alone knows the other pages
 and the measures of your own.
 
@@ -66,9 +67,9 @@ earlier version are written anew there, and no other file is touched.`,
 }
 
 // A kindSchema is the schema of a kind of page, or of the settings file, which is
-// called by the name of its file.
+// called by the name of its file, or of what a site hands to a sewing circle.
 type kindSchema struct {
-	Kind   string         `json:"kind" doc:"the kind of page, or journal for the settings"`
+	Kind   string         `json:"kind" doc:"the kind of page, journal for the settings, or circle for what a site hands to a sewing circle"`
 	Files  []string       `json:"files" doc:"patterns of the paths of its files, from the journal's folder"`
 	Schema *schema.Schema `json:"schema" doc:"its JSON Schema"`
 }
@@ -81,7 +82,7 @@ func everySchema() []kindSchema {
 	for _, k := range journal.Kinds() {
 		all = append(all, kindSchema{string(k), k.Files(), schema.Of(k)})
 	}
-	return all
+	return append(all, kindSchema{"circle", []string{export.Path}, export.Schema()})
 }
 
 func schemaCalled(schemas []kindSchema, name string) (kindSchema, error) {

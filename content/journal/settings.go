@@ -15,6 +15,7 @@ const SettingsFile = "journal.yaml"
 type Settings struct {
 	front.Where `noun:"the journal's settings"`
 	Title       string          `field:"title" doc:"what the journal is called" eg:"The Harbour Needles"`
+	Maker       string          `field:"maker" doc:"who keeps it, as the sewing circle knows her" eg:"Ottilie"`
 	Unit        quantity.Unit   `field:"unit" doc:"the unit of bare numbers, and of lengths as they are shown; inches where not given"`
 	Finest      quantity.Length `field:"show to" doc:"the finest fraction of an inch that is shown; 1/8 in where not given" eg:"1/16 in"`
 	Currency    Currency        `field:"currency" doc:"the currency of bare amounts of money"`

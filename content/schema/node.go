@@ -15,9 +15,13 @@ type Schema struct {
 	Types      []string   `json:"type,omitempty"`
 	AnyOf      []*Schema  `json:"anyOf,omitempty"`
 	Enum       []string   `json:"enum,omitempty"`
+	Const      any        `json:"const,omitempty"`
 	Pattern    string     `json:"pattern,omitempty"`
 	Unmatched  string     `json:"patternErrorMessage,omitempty"` // no word of the standard; editors say it
 	Minimum    int        `json:"minimum,omitempty"`
+	Maximum    int        `json:"maximum,omitempty"`
+	MaxLength  int        `json:"maxLength,omitempty"` // in characters
+	MaxItems   int        `json:"maxItems,omitempty"`
 	Properties Properties `json:"properties,omitempty"`
 	Required   []string   `json:"required,omitempty"`
 	Others     any        `json:"additionalProperties,omitempty"` // *Schema or false

@@ -28,7 +28,13 @@ var (
 // text gets a finding of rule "not plain text"; its File is still returned so that the
 // finding has a place, but there is nothing to be read from it.
 func Load(name string, data []byte) (*File, []Finding) {
-	tooLarge := len(data) > MaxSize
+	return LoadWithin(name, data, MaxSize, "split it into several notes")
+}
+
+// LoadWithin is [Load] for files of another kind, which may have so many bytes; help
+// says what to do about a larger one.
+func LoadWithin(name string, data []byte, most int, help string) (*File, []Finding) {
+	tooLarge := len(data) > most
 	data = bytes.TrimPrefix(data, bomUTF8)
 	f := &File{Name: name, Data: data, lines: lineStarts(data)}
 	refuse := func(offset, length int, text, instead string) []Finding {
@@ -38,8 +44,7 @@ func Load(name string, data []byte) (*File, []Finding) {
 		}}
 	}
 	if tooLarge {
-		return f, refuse(0, 0, fmt.Sprintf("this file is larger than %d MB", MaxSize>>20),
-			"split it into several notes")
+		return f, refuse(0, 0, fmt.Sprintf("this file is larger than %d MB", most>>20), help)
 	}
 	for _, bom := range bomUTF16 {
 		if bytes.HasPrefix(data, bom) {

@@ -1,0 +1,165 @@
+package export
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"reflect"
+
+	"github.com/santhosh-tekuri/jsonschema/v6"
+	"github.com/santhosh-tekuri/jsonschema/v6/kind"
+	"golang.org/x/text/language"
+	"golang.org/x/text/message"
+
+	"hussif/content/edtf"
+	"hussif/content/near"
+	"hussif/content/source"
+)
+
+// NotALog is the rule that [Read] speaks for.
+const NotALog = "not a circle's log"
+
+// newer is what to do about a log that this program does not know.
+const newer = "ask its maker to make it anew with `hussif site --for circle`"
+
+// Read reads a log that somebody else has written. Where there is an error among the
+// findings nothing of it may be used. What it returns is clean: see the package comment.
+func Read(name string, data []byte) (*Log, []source.Finding) {
+	file, found := source.LoadWithin(name, data, MaxSize, newer)
+	if len(found) > 0 {
+		return nil, found
+	}
+	r := reader{file}
+	value, err := jsonschema.UnmarshalJSON(bytes.NewReader(file.Data))
+	if err != nil {
+		return nil, []source.Finding{r.syntax(err)}
+	}
+	if f, ok := r.version(value); !ok {
+		return nil, []source.Finding{f}
+	}
+	if err := compiled().Validate(value); err != nil {
+		return nil, r.invalid(err)
+	}
+	log := new(Log)
+	if err := json.Unmarshal(file.Data, log); err != nil {
+		return nil, []source.Finding{r.syntax(err)}
+	}
+	found = append(r.clean(log), r.twice(log)...)
+	return log, found
+}
+
+// A reader knows where in the file things are.
+type reader struct{ file *source.File }
+
+func (r reader) found(path []string, format string, args ...any) source.Finding {
+	f := source.Found(place(r.file, path), source.Error, NotALog, format, args...)
+	f.Help = newer
+	return f
+}
+
+// syntax tells of what is no JSON.
+func (r reader) syntax(err error) source.Finding {
+	f := r.found(nil, "this is no JSON: %v", err)
+	f.Span = r.file.Whole().At(0, 1)
+	var syntax *json.SyntaxError
+	if errors.As(err, &syntax) {
+		f.Span = r.file.Whole().At(int(syntax.Offset)-1, 1)
+	}
+	return f
+}
+
+// version reports whether a log is of a version that is known.
+func (r reader) version(value any) (source.Finding, bool) {
+	top, _ := value.(map[string]any)
+	number, ok := top["hussif_circle"].(json.Number)
+	if !ok {
+		f := r.found(nil, "this is nothing that `hussif site --for circle` wrote")
+		f.Span = r.file.Whole().At(0, 1)
+		return f, false
+	}
+	if number.String() != fmt.Sprint(Version) {
+		f := r.found([]string{"hussif_circle"}, "this is of version %s, and this hussif knows version %d", number, Version)
+		f.Help = "bring the older of the two programs up to date"
+		return f, false
+	}
+	return source.Finding{}, true
+}
+
+// mostFound is how many faults of one log are told.
+const mostFound = 20
+
+// invalid tells where a log is not as the schema says.
+func (r reader) invalid(err error) []source.Finding {
+	var whole *jsonschema.ValidationError
+	if !errors.As(err, &whole) {
+		return []source.Finding{r.found(nil, "%v", err)}
+	}
+	var found []source.Finding
+	print := message.NewPrinter(language.English)
+	var tell func(*jsonschema.ValidationError)
+	tell = func(e *jsonschema.ValidationError) {
+		for _, cause := range e.Causes {
+			tell(cause)
+		}
+		if len(e.Causes) > 0 || len(found) == mostFound {
+			return
+		}
+		if others, ok := e.ErrorKind.(*kind.AdditionalProperties); ok {
+			for _, name := range others.Properties[:min(len(others.Properties), mostFound-len(found))] {
+				f := r.found(append(e.InstanceLocation[:len(e.InstanceLocation):len(e.InstanceLocation)], name), "there is no field %q here", name)
+				f.Span = nameBefore(f.Span, name)
+				f.Instead = near.Of(name, fieldsAt(e.InstanceLocation))
+				found = append(found, f)
+			}
+			return
+		}
+		found = append(found, r.found(e.InstanceLocation, "%s", e.ErrorKind.LocalizedString(print)))
+	}
+	tell(whole)
+	return source.Sort(found)
+}
+
+// clean cleans all texts of a log and tells of those that are not what they should be.
+func (r reader) clean(log *Log) []source.Finding {
+	var found []source.Finding
+	each(log, func(path []string, f reflect.StructField, text string) string {
+		var err error
+		switch f.Tag.Get("is") {
+		case "html":
+			text, err = cleanHTML(text)
+		case "day":
+			if text != "" {
+				_, err = edtf.ParseDay(text)
+			}
+		case "edtf":
+			_, err = edtf.Parse(text)
+		default:
+			text = cleanText(text)
+		}
+		if err != nil && len(found) < mostFound {
+			found = append(found, r.found(path, "%v", err))
+		}
+		return text
+	})
+	return found
+}
+
+// twice tells of IDs that several things of one kind have.
+func (r reader) twice(log *Log) []source.Finding {
+	var found []source.Finding
+	look := func(kind string, n int, id func(int) string) {
+		seen := make(map[string]bool)
+		for i := range n {
+			if seen[id(i)] && len(found) < mostFound {
+				found = append(found, r.found([]string{kind, fmt.Sprint(i), "id"}, "the ID %q is given twice", id(i)))
+			}
+			seen[id(i)] = true
+		}
+	}
+	look("builds", len(log.Builds), func(i int) string { return log.Builds[i].ID })
+	look("patterns", len(log.Patterns), func(i int) string { return log.Patterns[i].ID })
+	look("techniques", len(log.Techniques), func(i int) string { return log.Techniques[i].ID })
+	look("references", len(log.References), func(i int) string { return log.References[i].ID })
+	return found
+}
