@@ -1,7 +1,10 @@
 package theme
 
 // A menuPlace is what the menu of a page depends on.
-type menuPlace struct{ root, section string }
+type menuPlace struct {
+	root, section string
+	circle        bool
+}
 
 // Policy is the element by which every page refuses all that does not come from
 // its own site, and every script. [SearchPolicy] stands in its place on the search
@@ -79,7 +82,7 @@ func (p *printer) topWith(f Frame, policy string, scripts []string) {
 // menu prints the menu as it stands on a page. It is kept, since all pages of one
 // folder share it.
 func (p *printer) menu(f Frame) {
-	place := menuPlace{f.Root, f.Section}
+	place := menuPlace{f.Root, f.Section, f.Circle}
 	if menu, ok := p.theme.menus.Load(place); ok {
 		p.WriteString(menu.(string))
 		return
@@ -93,7 +96,11 @@ func (p *printer) menu(f Frame) {
 func (p *printer) bottom(f Frame) {
 	p.WriteString("</main>\n<footer class=\"colophon\">\n<p>")
 	p.text(f.Site)
-	p.WriteString(`, a journal kept with hussif.`)
+	if f.Circle {
+		p.WriteString(`, put together with hussif from what its makers share.`)
+	} else {
+		p.WriteString(`, a journal kept with hussif.`)
+	}
 	if !f.Shared {
 		p.WriteString(` <a href="`)
 		p.text(address(f.Root + FoundPath))

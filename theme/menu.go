@@ -48,5 +48,38 @@ func menuGroups() [][]Place {
 	}
 }
 
-// Menu returns the entries of the menu in order.
+// circleGroups are those of a site that several makers share: their work, what they have
+// in common, and what was learned by it.
+func circleGroups() [][]Place {
+	return [][]Place{
+		{
+			{"start", "index.html", "Start"},
+			{"builds", "builds/index.html", "Builds"},
+			{"makers", "makers/index.html", "Makers"},
+		},
+		{
+			{"patterns", "patterns/index.html", "Patterns"},
+			{"techniques", "techniques/index.html", "Techniques"},
+			{"references", "references/index.html", "References"},
+		},
+		{
+			{"next time", "next-time.html", "Next time"},
+			{"evidence", "evidence/index.html", "Evidence"},
+			{"search", SearchPath, "A to Z"},
+		},
+	}
+}
+
+// places returns the menu of a page in groups.
+func places(f Frame) [][]Place {
+	if f.Circle {
+		return circleGroups()
+	}
+	return menuGroups()
+}
+
+// Menu returns the entries of the menu of a journal in order.
 func Menu() []Place { return slices.Concat(menuGroups()...) }
+
+// CircleMenu returns those of a site that several makers share.
+func CircleMenu() []Place { return slices.Concat(circleGroups()...) }

@@ -10,14 +10,20 @@ import (
 // Each entry of the menu leads to a path of its own, and is the current one on the
 // pages of its section and on no other.
 func TestMenuShowsWhereOneIs(t *testing.T) {
+	testMenu(t, Menu(), false)
+	testMenu(t, CircleMenu(), true)
+}
+
+func testMenu(t *testing.T, menu []Place, circle bool) {
+	t.Helper()
 	look := newTheme(t)
 	paths := map[string]bool{}
-	for _, place := range Menu() {
+	for _, place := range menu {
 		if paths[place.Path] {
 			t.Errorf("two entries lead to %s", place.Path)
 		}
 		paths[place.Path] = true
-		page := render(t, look, Note{Frame: Frame{Root: "../", Section: place.Section}})
+		page := render(t, look, Note{Frame: Frame{Root: "../", Section: place.Section, Circle: circle}})
 		var current []string
 		for n := range parsed(t, page).Descendants() {
 			if has(n, "aria-current") {

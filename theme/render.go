@@ -66,7 +66,7 @@ func (p *printer) functions() template.FuncMap {
 		"fitGrid":      printing(p, p.fitGrid),
 		"ledger":       printing(p, p.ledger),
 		"ledgerChecks": printing(p, p.ledgerChecks),
-		"places":       menuGroups,
+		"places":       places,
 		"address":      address,
 	}
 }

@@ -12,6 +12,7 @@ type Frame struct {
 	Crumbs  []Link // the way down to it, without itself
 	Feed    bool   // the site has a feed of its notes, at [FeedPath]
 	Shared  bool   // the site is for others, and has no page of what check found
+	Circle  bool   // the site is of what several makers share, and has a menu of its own
 	About   string // how its text begins; may be empty
 	URL     string // of the page on the web; empty where that is not known
 	Day     string // of which it tells, of ISO 8601; may be empty

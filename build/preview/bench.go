@@ -16,6 +16,7 @@ import (
 	"hussif/build/check"
 	"hussif/build/output"
 	"hussif/build/photo"
+	"hussif/build/show"
 	"hussif/build/site"
 	"hussif/content/edtf"
 	"hussif/content/journal"
@@ -149,7 +150,7 @@ func (b *Bench) show() {
 	}
 	for name, pictures := range d.input.Pictures {
 		for i, picture := range pictures {
-			d.photos[site.PicturePath(picture)] = copyOf{name, i}
+			d.photos[show.PicturePath(picture)] = copyOf{name, i}
 		}
 	}
 	b.good = d

@@ -177,3 +177,25 @@ func scale(f evidence.Feature) template.HTML {
 	}
 	return draw.DrawScale(scale)
 }
+
+// Reference says what a reference is, and which features it shows and lacks.
+func Reference(r *journal.Reference) (Facts, *theme.Table) {
+	var s Facts
+	s.Say("Type", string(r.Type))
+	s.Say("Date", r.Date.String())
+	s.Say("Creator", r.Creator)
+	s.Say("Publisher", r.Publisher)
+	s.Say("Holder", r.Holder)
+	s.Say("Accession number", r.Accession)
+	if r.Address != "" {
+		s.Link("Address", theme.Link{Href: string(r.Address), Text: string(r.Address)})
+	}
+	var rows [][]theme.Link
+	for _, w := range r.Shows {
+		rows = append(rows, []theme.Link{Cell(w.Text), Cell("shows it")})
+	}
+	for _, w := range r.Lacks {
+		rows = append(rows, []theme.Link{Cell(w.Text), Cell("lacks it")})
+	}
+	return s, Table([]string{"Feature", "Here"}, []bool{false, false}, rows)
+}

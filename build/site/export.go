@@ -6,6 +6,7 @@ import (
 	"hussif/build/export"
 	"hussif/build/fit"
 	"hussif/build/lesson"
+	"hussif/build/show"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/prose"
@@ -68,19 +69,19 @@ func (d desk) exportedBuild(r *journal.Build) export.Build {
 		})
 	}
 	shown := make(map[string]bool)
-	show := func(r journal.Record) {
+	picture := func(r journal.Record) {
 		for _, p := range journal.Pictures(r) {
 			copies := d.picturesOf(p.Path)
 			if len(copies) == 0 || shown[p.Path] {
 				continue
 			}
 			shown[p.Path] = true
-			out.Photos = append(out.Photos, export.Photo{File: PicturePath(copies[len(copies)-1]), Alt: p.Alt, Caption: p.Caption})
+			out.Photos = append(out.Photos, export.Photo{File: show.PicturePath(copies[len(copies)-1]), Alt: p.Alt, Caption: p.Caption})
 		}
 	}
-	show(r)
+	picture(r)
 	for _, n := range slices.Backward(r.Notes) {
-		show(n)
+		picture(n)
 		out.Log = append(out.Log, export.Entry{
 			Page: d.href(n, ""), Title: n.Title, Day: n.Date.String(), Stage: string(n.Stage), Hours: n.Hours.Hours(), Text: d.opening(n),
 		})

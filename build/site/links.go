@@ -3,12 +3,10 @@ package site
 import (
 	"cmp"
 	"hussif/build/address"
+	"hussif/build/show"
 	"path"
 	"slices"
-	"strconv"
-	"strings"
 
-	"hussif/build/photo"
 	"hussif/content/journal"
 	"hussif/content/prose"
 	"hussif/theme"
@@ -137,26 +135,13 @@ func (l linker) Picture(p prose.Picture) (theme.Photo, bool) {
 	return *photo, true
 }
 
-// PicturePath returns where in the site a scaled picture lies.
-func PicturePath(p photo.Picture) string { return "pictures/" + p.Name }
-
 // photo returns a picture with its scaled copies, or nil where there are none.
 func (d desk) photo(p journal.Picture) *theme.Photo {
-	copies := d.picturesOf(p.Path)
-	if len(copies) == 0 {
-		return nil
+	photo := show.Photo(d.root, d.picturesOf(p.Path))
+	if photo != nil {
+		photo.Alt, photo.Caption, photo.Piece = altOf(p), p.Caption, p.Piece
 	}
-	var srcset []string
-	for _, c := range copies {
-		srcset = append(srcset, d.root+PicturePath(c)+" "+strconv.Itoa(c.Width)+"w")
-	}
-	smallest, largest := copies[0], copies[len(copies)-1]
-	return &theme.Photo{
-		Src: d.root + PicturePath(smallest), Srcset: strings.Join(srcset, ", "),
-		Width: smallest.Width, Height: smallest.Height,
-		Full: d.root + PicturePath(largest),
-		Alt:  altOf(p), Caption: p.Caption, Piece: p.Piece,
-	}
+	return photo
 }
 
 func altOf(p journal.Picture) string { return cmp.Or(p.Alt, p.Caption) }

@@ -13,6 +13,7 @@ import (
 	"hussif/build/keep"
 	"hussif/build/output"
 	"hussif/build/photo"
+	"hussif/build/show"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/source"
@@ -58,7 +59,7 @@ func Make(ctx context.Context, o Order) (Made, []source.Finding, error) {
 		}
 	}
 	o.Workshop.Show(Input{Journal: o.Journal, Findings: o.Findings, Bodies: o.Bodies, Pictures: pictures, Today: o.Today, For: o.For, Fits: o.Fits})
-	files := with(o.Workshop.Files(), pictures)
+	files := Whole(o.Workshop.Files(), pictures)
 	made.Pages = o.Workshop.Pages()
 	made.Report, err = output.Write(ctx, o.Out, output.Site{Recipe: o.Recipe, Files: files, For: string(o.For)})
 	if err != nil {
@@ -102,8 +103,9 @@ func develop(ctx context.Context, o Order) (map[string][]photo.Picture, Made, []
 	return pictures, made, findings, nil
 }
 
-// with returns the pages of a site with all else that it holds.
-func with(pages []output.File, pictures map[string][]photo.Picture) []output.File {
+// Whole returns the pages of a site with all else that it holds: what the theme has, and
+// scaled pictures.
+func Whole(pages []output.File, pictures map[string][]photo.Picture) []output.File {
 	return slices.Concat(assets(), pages, copies(pictures))
 }
 
@@ -124,7 +126,7 @@ func copies(pictures map[string][]photo.Picture) []output.File {
 	var files []output.File
 	for _, list := range pictures {
 		for _, p := range list {
-			files = append(files, output.File{Path: PicturePath(p), From: p.Path, Sum: p.Sum})
+			files = append(files, output.File{Path: show.PicturePath(p), From: p.Path, Sum: p.Sum})
 		}
 	}
 	slices.SortFunc(files, func(a, b output.File) int { return cmp.Compare(a.Path, b.Path) })

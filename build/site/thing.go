@@ -84,25 +84,7 @@ func (d desk) patternChanges(r *journal.Pattern, builds []*journal.Build) *theme
 func (b *book) reference(r *journal.Reference) any {
 	d := b.at(address.Of(r.ID))
 	view := d.thing(r)
-	var s show.Facts
-	s.Say("Type", string(r.Type))
-	s.Say("Date", r.Date.String())
-	s.Say("Creator", r.Creator)
-	s.Say("Publisher", r.Publisher)
-	s.Say("Holder", r.Holder)
-	s.Say("Accession number", r.Accession)
-	if r.Address != "" {
-		s.Link("Address", theme.Link{Href: string(r.Address), Text: string(r.Address)})
-	}
-	view.Facts = s
-	var rows [][]theme.Link
-	for _, w := range r.Shows {
-		rows = append(rows, []theme.Link{show.Cell(w.Text), show.Cell("shows it")})
-	}
-	for _, w := range r.Lacks {
-		rows = append(rows, []theme.Link{show.Cell(w.Text), show.Cell("lacks it")})
-	}
-	view.Features = show.Table([]string{"Feature", "Here"}, []bool{false, false}, rows)
+	view.Facts, view.Features = show.Reference(r)
 	return view
 }
 

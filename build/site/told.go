@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"hussif/build/address"
+	"hussif/build/show"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/theme"
@@ -34,7 +35,7 @@ func (d desk) faceOf(r journal.Record) *theme.Face {
 	}
 	copies := d.picturesOf(p.Path)
 	largest := copies[len(copies)-1]
-	path := PicturePath(largest)
+	path := show.PicturePath(largest)
 	face := &theme.Face{Src: d.onTheWeb(path), Alt: altOf(p), Width: largest.Width, Height: largest.Height}
 	if face.Src == "" {
 		face.Src = d.root + path

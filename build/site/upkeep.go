@@ -142,7 +142,7 @@ func (u *Upkeep) write(ctx context.Context) (output.Report, error) {
 	if err := u.leave(); err != nil {
 		return output.Report{}, err
 	}
-	report, err := output.Write(ctx, u.Out, output.Site{Files: with(files, u.pictures)})
+	report, err := output.Write(ctx, u.Out, output.Site{Files: Whole(files, u.pictures)})
 	if err != nil {
 		return report, err
 	}
