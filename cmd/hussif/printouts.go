@@ -18,6 +18,7 @@ func printouts() []printout {
 		{"check", reflect.TypeFor[[]source.FindingJSON]()},
 		{"check --for circle", reflect.TypeFor[seenJSON]()},
 		{"site", reflect.TypeFor[siteJSON]()},
+		{"circle", reflect.TypeFor[circleJSON]()},
 		{"fit", reflect.TypeFor[[]fitJSON]()},
 		{"takedown", reflect.TypeFor[takeDownJSON]()},
 		{"next", reflect.TypeFor[[]lessonJSON]()},

@@ -73,7 +73,7 @@ it should, and all that was to be done otherwise next time.`,
 	}
 	root.AddCommand(
 		beginCommand(say), checkCommand(say), siteCommand(say), previewCommand(say), fitCommand(say), takedownCommand(say), nextCommand(say), demoCommand(say),
-		tableCommand(say), measureCommand(say), noteCommand(say), photosCommand(say), schemaCommand(say), workCommand(say), jsonTopic(say), developCommand(),
+		tableCommand(say), measureCommand(say), noteCommand(say), photosCommand(say), circleCommand(say), schemaCommand(say), workCommand(say), jsonTopic(say), developCommand(),
 	)
 	root.SetHelpFunc(say.help)
 	root.SetHelpCommand(helpCommand())

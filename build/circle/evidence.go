@@ -1,0 +1,106 @@
+package circle
+
+import (
+	"cmp"
+	"slices"
+
+	"hussif/build/address"
+	"hussif/build/search"
+	"hussif/build/show"
+	"hussif/content/edtf"
+	"hussif/content/journal"
+	"hussif/content/near"
+	"hussif/theme"
+)
+
+// exhibits shows evidence with the links of the page.
+func (d desk) exhibits() show.Exhibits {
+	return show.Exhibits{
+		To:  d.toRecord,
+		Ref: func(ref journal.Ref) theme.Link { return d.toRecord(d.byID[journal.ID(ref.To)]) },
+		Feature: func(name string) theme.Link {
+			l := theme.Link{Text: name}
+			if path, ok := d.features[near.Folded(name)]; ok {
+				l.Href = d.root + path
+			}
+			return l
+		},
+		Customs: edtf.Customs{},
+	}
+}
+
+// toRecord links to a build or a reference, by the record that evidence knows.
+func (d desk) toRecord(r journal.Record) theme.Link {
+	return d.to(string(r.Head().ID), r.Head().Title)
+}
+
+// evidencePage pools what all references show.
+func (b *book) evidencePage() any {
+	d := b.at(address.Evidence)
+	var references []*journal.Reference
+	for _, r := range b.References {
+		references = append(references, r.Reference)
+	}
+	view := d.exhibits().Book(b.Evidence, references)
+	view.Frame = d.frame("Evidence", "", "evidence")
+	if len(view.Features) == 0 {
+		view.Empty = "Nothing here."
+	}
+	return view
+}
+
+// feature is what the references of all makers say of one feature.
+func (b *book) feature(name string) any {
+	f, _ := b.Evidence.For(name)
+	d := b.at(b.features[near.Folded(name)])
+	x := d.exhibits()
+	view := x.Page(f)
+	view.Frame = d.frame(show.Sentence(f.Name), "Feature", "evidence")
+	for _, build := range f.Claimed {
+		claimed := b.of[build.ID]
+		for _, c := range claimed.Claims {
+			if near.Folded(c.What.Text) == near.Folded(f.Name) {
+				link := d.toRecord(build)
+				link.Note = "by " + claimed.Maker.Name
+				view.Claims = append(view.Claims, x.Claim(c, link))
+			}
+		}
+	}
+	return view
+}
+
+// references lists what makers found that bears witness, oldest first.
+func (b *book) references() any {
+	d := b.at(address.List("references"))
+	view := theme.List{Frame: d.frame("References", "", "references")}
+	list := slices.Clone(b.References)
+	slices.SortStableFunc(list, func(a, b *Reference) int {
+		return cmp.Or(cmp.Compare(undated(a.Date), undated(b.Date)), cmp.Compare(a.Date.Earliest, b.Date.Earliest), cmp.Compare(search.Fold(a.Title), search.Fold(b.Title)))
+	})
+	for _, r := range list {
+		title := show.Sentence(cmp.Or(string(r.Type), "other"))
+		i := slices.IndexFunc(view.Groups, func(g theme.CardGroup) bool { return g.Title == title })
+		if i < 0 {
+			i = len(view.Groups)
+			view.Groups = append(view.Groups, theme.CardGroup{Title: title})
+		}
+		view.Groups[i].Cards = append(view.Groups[i].Cards, theme.Card{
+			Link: d.toRecord(r.Reference), Lines: given(r.Date.String(), r.Holder, "found by "+r.Maker.Name),
+		})
+	}
+	if len(view.Groups) == 0 {
+		view.Empty = "Nothing here."
+	}
+	return view
+}
+
+func (b *book) reference(r *Reference) any {
+	d := b.at(string(r.ID))
+	view := theme.Thing{Frame: d.frame(r.Title, "Reference", "references")}
+	facts, features := show.Reference(r.Reference)
+	facts.Link("Found by", d.toMaker(r.Maker))
+	facts.Link("On the maker's site", theirs(r.Maker, r.Page)...)
+	view.Facts, view.Features = facts, features
+	view.Builds = d.cards(r.Builds)
+	return view
+}
