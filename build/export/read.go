@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
+	"strings"
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
 	"github.com/santhosh-tekuri/jsonschema/v6/kind"
@@ -96,28 +97,53 @@ func (r reader) invalid(err error) []source.Finding {
 		return []source.Finding{r.found(nil, "%v", err)}
 	}
 	var found []source.Finding
-	print := message.NewPrinter(language.English)
 	var tell func(*jsonschema.ValidationError)
 	tell = func(e *jsonschema.ValidationError) {
 		for _, cause := range e.Causes {
 			tell(cause)
 		}
-		if len(e.Causes) > 0 || len(found) == mostFound {
-			return
+		if len(e.Causes) == 0 && len(found) < mostFound {
+			found = append(found, r.fault(e)...)
 		}
-		if others, ok := e.ErrorKind.(*kind.AdditionalProperties); ok {
-			for _, name := range others.Properties[:min(len(others.Properties), mostFound-len(found))] {
-				f := r.found(append(e.InstanceLocation[:len(e.InstanceLocation):len(e.InstanceLocation)], name), "there is no field %q here", name)
-				f.Span = nameBefore(f.Span, name)
-				f.Instead = near.Of(name, fieldsAt(e.InstanceLocation))
-				found = append(found, f)
-			}
-			return
-		}
-		found = append(found, r.found(e.InstanceLocation, "%s", e.ErrorKind.LocalizedString(print)))
 	}
 	tell(whole)
 	return source.Sort(found)
+}
+
+// fault puts into words what the schema does not take.
+func (r reader) fault(e *jsonschema.ValidationError) []source.Finding {
+	at := e.InstanceLocation
+	say := func(format string, args ...any) []source.Finding {
+		return []source.Finding{r.found(at, format, args...)}
+	}
+	switch k := e.ErrorKind.(type) {
+	case *kind.AdditionalProperties:
+		var found []source.Finding
+		for _, name := range k.Properties[:min(len(k.Properties), mostFound)] {
+			f := r.found(append(at[:len(at):len(at)], name), "there is no field %q here", name)
+			f.Span = nameBefore(f.Span, name)
+			f.Instead = near.Of(name, fieldsAt(at))
+			found = append(found, f)
+		}
+		return found
+	case *kind.Required:
+		return say("the field %q is missing", k.Missing[0])
+	case *kind.Type:
+		return say("this is a value of type %s, and should be of type %s", k.Got, strings.Join(k.Want, " or "))
+	case *kind.MaxLength:
+		return say("this has %d characters, and %d are the most", k.Got, k.Want)
+	case *kind.MaxItems:
+		return say("this has %d items, and %d are the most", k.Got, k.Want)
+	case *kind.Enum:
+		var words []string
+		for _, want := range k.Want {
+			words = append(words, fmt.Sprint(want))
+		}
+		found := say("%v is none of %s", k.Got, strings.Join(words, ", "))
+		found[0].Instead = near.Of(fmt.Sprint(k.Got), words)
+		return found
+	}
+	return say("%s", e.ErrorKind.LocalizedString(message.NewPrinter(language.English)))
 }
 
 // clean cleans all texts of a log and tells of those that are not what they should be.

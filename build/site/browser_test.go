@@ -1,13 +1,11 @@
 package site_test
 
 import (
-	"bytes"
-	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
 
+	"hussif/build/site/sitetest"
 	"hussif/testdata/demo"
 	"hussif/theme/browsertest"
 )
@@ -31,26 +29,7 @@ func TestInBrowser(t *testing.T) {
 		t.Skip("opens every kind of page in a browser")
 	}
 	dir := makeSite(t, demo.Journal())
-	b := browsertest.Open(t)
-	for _, name := range onePageOfEach {
-		address := browsertest.File(t, filepath.Join(dir, filepath.FromSlash(name)))
-		for _, width := range []int{360, 1280} {
-			b.Visit(address, width, width == 360)
-			if wide := browsertest.Ask[int](b, `document.scrollingElement.scrollWidth`); wide > width {
-				t.Errorf("%s is %d px wide in a window of %d", name, wide, width)
-			}
-			b.Shot() // fetches the pictures further down
-			if missing := browsertest.Ask[int](b, `[...document.images].filter(i => !i.naturalWidth).length`); missing > 0 {
-				t.Errorf("%s lacks %d of its pictures", name, missing)
-			}
-			if heading := browsertest.Ask[string](b, `document.querySelector("h1").textContent`); heading == "" {
-				t.Errorf("%s has no heading", name)
-			}
-		}
-		if said := b.Said(); len(said) > 0 {
-			t.Errorf("%s: the browser says %q", name, said)
-		}
-	}
+	sitetest.Look(t, dir, onePageOfEach)
 }
 
 // TestLinkIsFollowed clicks its way from the first page to a note and back.
@@ -75,21 +54,5 @@ func TestLinkIsFollowed(t *testing.T) {
 	}
 }
 
-// TestValidHTML has the Nu Html Checker of the W3C look at every page of the demo.
-// HUSSIF_VNU names its jar.
-func TestValidHTML(t *testing.T) {
-	jar := os.Getenv("HUSSIF_VNU")
-	if jar == "" {
-		if os.Getenv("HUSSIF_OUTSIDE") == "required" {
-			t.Fatal("HUSSIF_VNU does not name the jar of the Nu Html Checker")
-		}
-		t.Skip("the Nu Html Checker is not here: set HUSSIF_VNU to its jar")
-	}
-	dir := makeSite(t, demo.Journal())
-	var out bytes.Buffer
-	check := exec.Command("java", "-jar", jar, "--errors-only", "--skip-non-html", "--format", "gnu", dir)
-	check.Stdout, check.Stderr = &out, &out
-	if err := check.Run(); err != nil {
-		t.Errorf("%v\n%s", err, out.String())
-	}
-}
+// TestValidHTML has the Nu Html Checker look at every page of the demo.
+func TestValidHTML(t *testing.T) { sitetest.Valid(t, makeSite(t, demo.Journal())) }

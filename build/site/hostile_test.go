@@ -2,7 +2,6 @@ package site_test
 
 import (
 	"bytes"
-	"encoding/json"
 	"encoding/xml"
 	"fmt"
 	"io"
@@ -10,7 +9,6 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -20,6 +18,7 @@ import (
 	"golang.org/x/net/html"
 
 	"hussif/build/photo/phototest"
+	"hussif/build/site/sitetest"
 	"hussif/content/front"
 	"hussif/content/journal"
 	"hussif/theme"
@@ -174,13 +173,13 @@ func evilJournal() fstest.MapFS {
 // words only.
 func TestEvilJournal(t *testing.T) {
 	dir := makeSite(t, evilJournal())
-	pages := readPages(t, dir)
+	pages := sitetest.Pages(t, dir)
 	words := 0
 	for _, p := range pages {
-		for _, found := range activeParts(p.root) {
-			t.Errorf("%s has %s", p.path, found)
+		for _, found := range sitetest.Active(p.Root) {
+			t.Errorf("%s has %s", p.Path, found)
 		}
-		words += strings.Count(text(p.root), "<evil-element onclick")
+		words += strings.Count(sitetest.Text(p.Root), "<evil-element onclick")
 	}
 	if words < 300 {
 		t.Errorf("the evil words stand on the pages only %d times", words)
@@ -188,7 +187,7 @@ func TestEvilJournal(t *testing.T) {
 	for _, kind := range journal.Kinds() {
 		name := "evil-" + string(kind) + ".html"
 		if !slices.ContainsFunc(slices.Collect(maps.Keys(pages)), func(path string) bool {
-			return strings.HasSuffix(path, name) && strings.Contains(text(pages[path].root), evil[:40])
+			return strings.HasSuffix(path, name) && strings.Contains(sitetest.Text(pages[path].Root), evil[:40])
 		}) {
 			t.Errorf("no page of %s says what it says", kind)
 		}
@@ -213,59 +212,12 @@ func TestEvilJournal(t *testing.T) {
 		case xml.CharData: // HTML again where it is escaped twice
 			root, err := html.Parse(bytes.NewReader(token))
 			if err == nil && strings.Contains(string(token), "&lt;") {
-				for _, found := range activeParts(root) {
+				for _, found := range sitetest.Active(root) {
 					t.Errorf("the feed has %s", found)
 				}
 			}
 		}
 	}
-}
-
-// ofSearch reports whether an element is the search form of a page, or a script beside
-// the page on which is searched.
-func ofSearch(n *html.Node) bool {
-	switch n.Data {
-	case "form":
-		return attr(n, "class") == "seek" && strings.HasSuffix(attr(n, "action"), "search.html")
-	case "script":
-		if attr(n, "type") == "application/ld+json" { // data, which no browser runs
-			return n.FirstChild != nil && json.Valid([]byte(n.FirstChild.Data)) && len(n.Attr) == 1
-		}
-		return n.FirstChild == nil && regexp.MustCompile(`^(theme/scripts|search)/[a-z0-9.-]+\.js$`).MatchString(attr(n, "src"))
-	}
-	return false
-}
-
-// activeParts lists the elements and attributes by which a page could do something,
-// and addresses of schemes that nobody follows to read. Addresses are read as
-// browsers read them (WHATWG URL Standard, "basic URL parser").
-func activeParts(root *html.Node) []string {
-	var found []string
-	for n := range root.Descendants() {
-		if n.Type != html.ElementNode {
-			continue
-		}
-		switch n.Data {
-		case "script", "style", "iframe", "object", "embed", "base", "form", "template", "evil-element":
-			if !ofSearch(n) {
-				found = append(found, "an element "+n.Data)
-			}
-		}
-		for _, a := range n.Attr {
-			if strings.HasPrefix(a.Key, "on") || a.Key == "style" || a.Key == "srcdoc" {
-				found = append(found, a.Key+" of "+n.Data)
-			}
-		}
-		for _, address := range addresses(n) {
-			address = strings.NewReplacer("\t", "", "\n", "", "\r", "").Replace(strings.TrimFunc(address, func(r rune) bool { return r <= ' ' }))
-			scheme, _, ok := strings.Cut(address, ":")
-			ok = ok && !strings.ContainsAny(scheme, "/?#")
-			if ok && !slices.Contains([]string{"http", "https", "mailto"}, strings.ToLower(scheme)) || strings.HasPrefix(strings.ReplaceAll(address, `\`, "/"), "//") {
-				found = append(found, "the address "+address)
-			}
-		}
-	}
-	return found
 }
 
 // TestNothingRuns opens evil pages in a browser. Nothing of them runs and nothing is
@@ -285,7 +237,7 @@ func TestNothingRuns(t *testing.T) {
 			t.Errorf("%s: a script has run", name)
 		}
 	}
-	for name := range readPages(t, dir) {
+	for name := range sitetest.Pages(t, dir) {
 		visit(name)
 		if said := b.Said(); len(said) > 0 {
 			t.Errorf("%s: the browser says %q", name, said)

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"encoding/xml"
 	"fmt"
-	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
@@ -13,60 +12,24 @@ import (
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
+	"hussif/build/site/sitetest"
 	"hussif/testdata/demo"
 	"hussif/theme/browsertest"
 )
 
-// outside skips a test for want of something from outside the project, or fails it
-// where HUSSIF_OUTSIDE is "required".
-func outside(t *testing.T, missing string) {
-	t.Helper()
-	if os.Getenv("HUSSIF_OUTSIDE") == "required" {
-		t.Fatal(missing)
-	}
-	t.Skip(missing)
-}
-
-// axe returns the source of axe-core, which knows by what rules a page can be read by
-// everybody (W3C, Web Content Accessibility Guidelines 2.2, and more). HUSSIF_AXE
-// names its file.
-func axe(t *testing.T) string {
-	t.Helper()
-	name := os.Getenv("HUSSIF_AXE")
-	if name == "" {
-		outside(t, "HUSSIF_AXE does not name the file axe.min.js of axe-core")
-	}
-	source, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return string(source)
-}
-
-// violations has axe-core look at a page, and lists what it finds wrong.
-const violations = `axe.run(document, {resultTypes: ["violations"]}).then(found => found.violations.flatMap(
-	rule => rule.nodes.map(node => rule.id + ": " + node.target.join(" ") + ": " + node.failureSummary)))`
-
 // TestReadByEverybody has axe-core look at a page of every kind, by day and by night,
 // and at the search page with something found.
 func TestReadByEverybody(t *testing.T) {
-	source := axe(t)
+	source := sitetest.Axe(t)
 	dir := makeSite(t, demo.Journal())
 	b := browsertest.Open(t)
 	b.Visit(browsertest.File(t, dir)+"/index.html", 1280, false)
 	browsertest.Ask[bool](b, source+`; document.querySelector("h1").replaceWith(document.createElement("img")); true`)
-	if found := browsertest.Ask[[]string](b, violations); len(found) == 0 {
+	if found := browsertest.Ask[[]string](b, sitetest.Violations); len(found) == 0 {
 		t.Fatal("a page with a picture for a heading, and no words for it, is well by axe-core")
 	}
 	for _, dark := range []bool{false, true} {
-		b := browsertest.Open(t)
-		for _, name := range append([]string{"search.html?q=sleeve"}, onePageOfEach...) {
-			b.Visit(browsertest.File(t, dir)+"/"+name, 1280, dark)
-			browsertest.Ask[bool](b, source+"; true")
-			for _, found := range browsertest.Ask[[]string](b, violations) {
-				t.Errorf("%s, dark %v: %s", name, dark, found)
-			}
-		}
+		sitetest.ReadByEverybody(t, dir, append([]string{"search.html?q=sleeve"}, onePageOfEach...), dark)
 	}
 }
 
@@ -178,7 +141,7 @@ func TestNoTableIsCutOffOnPaper(t *testing.T) {
 		t.Skip("prints every kind of page")
 	}
 	if _, err := exec.LookPath("pdftotext"); err != nil {
-		outside(t, "the program pdftotext is missing")
+		sitetest.Outside(t, "the program pdftotext is missing")
 	}
 	dir := makeSite(t, demo.Journal())
 	cells := 0

@@ -15,6 +15,7 @@ import (
 
 	"hussif/build/check"
 	"hussif/build/site"
+	"hussif/build/site/sitetest"
 	"hussif/content/journal"
 	"hussif/testdata/demo"
 	"hussif/testdata/generate"
@@ -187,18 +188,18 @@ func TestSearchByKeyboard(t *testing.T) {
 // TestSearchPageWithoutScripts: it is an index of all that has a page of its own.
 func TestSearchPageWithoutScripts(t *testing.T) {
 	dir := makeSite(t, wardrobe)
-	pages := readPages(t, dir)
+	pages := sitetest.Pages(t, dir)
 	for name, p := range pages {
-		for n := range p.root.Descendants() {
-			if n.Data == "script" && attr(n, "type") != "application/ld+json" && name != "search.html" {
+		for n := range p.Root.Descendants() {
+			if n.Data == "script" && sitetest.Attr(n, "type") != "application/ld+json" && name != "search.html" {
 				t.Errorf("%s loads a script", name)
 			}
 		}
 	}
 	var lines []string
-	for n := range pages["search.html"].root.Descendants() {
-		if n.Data == "h2" || n.Data == "li" && attr(n.Parent, "class") == "index" {
-			lines = append(lines, text(n))
+	for n := range pages["search.html"].Root.Descendants() {
+		if n.Data == "h2" || n.Data == "li" && sitetest.Attr(n.Parent, "class") == "index" {
+			lines = append(lines, sitetest.Text(n))
 		}
 	}
 	want := []string{

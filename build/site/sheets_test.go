@@ -11,14 +11,15 @@ import (
 
 	"golang.org/x/net/html"
 
+	"hussif/build/site/sitetest"
 	"hussif/testdata/demo"
 )
 
 // within returns the text of the part of a page that has an id.
-func within(p page, id string) string {
-	for n := range p.root.Descendants() {
-		if attr(n, "id") == id {
-			return text(n)
+func within(p sitetest.Page, id string) string {
+	for n := range p.Root.Descendants() {
+		if sitetest.Attr(n, "id") == id {
+			return sitetest.Text(n)
 		}
 	}
 	return ""
@@ -27,7 +28,7 @@ func within(p page, id string) string {
 // TestSheetsSayWhatTheRecordKnows reads the demo's sheets. The figures are worked
 // out by hand in the notes beside them.
 func TestSheetsSayWhatTheRecordKnows(t *testing.T) {
-	pages := readPages(t, makeSite(t, demo.Journal()))
+	pages := sitetest.Pages(t, makeSite(t, demo.Journal()))
 	for _, test := range []struct {
 		page, part string
 		want       []string
@@ -60,8 +61,8 @@ func TestSheetsSayWhatTheRecordKnows(t *testing.T) {
 // not see it.
 func TestDrawingsHaveWords(t *testing.T) {
 	drawings := 0
-	for _, p := range readPages(t, makeSite(t, demo.Journal())) {
-		for n := range p.root.Descendants() {
+	for _, p := range sitetest.Pages(t, makeSite(t, demo.Journal())) {
+		for n := range p.Root.Descendants() {
 			if n.Type != html.ElementNode || n.Data != "svg" {
 				continue
 			}
@@ -69,11 +70,11 @@ func TestDrawingsHaveWords(t *testing.T) {
 			said := ""
 			for c := range n.ChildNodes() {
 				if c.Data == "title" || c.Data == "desc" {
-					said += text(c)
+					said += sitetest.Text(c)
 				}
 			}
-			if attr(n, "role") != "img" || len(said) < 20 {
-				t.Errorf("%s has a drawing that says only %q", p.path, said)
+			if sitetest.Attr(n, "role") != "img" || len(said) < 20 {
+				t.Errorf("%s has a drawing that says only %q", p.Path, said)
 			}
 		}
 	}

@@ -4,11 +4,8 @@ import (
 	"context"
 	"fmt"
 	"io/fs"
-	"net/url"
 	"os"
-	"path"
 	"path/filepath"
-	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -20,6 +17,7 @@ import (
 	"hussif/build/keep"
 	"hussif/build/photo"
 	"hussif/build/site"
+	"hussif/build/site/sitetest"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/source"
@@ -77,116 +75,9 @@ func makeSite(t testing.TB, files fs.FS) string {
 	return out
 }
 
-// A page is a written page, parsed.
-type page struct {
-	path string
-	root *html.Node
-	ids  map[string]bool
-}
-
-func readPages(t testing.TB, dir string) map[string]page {
-	t.Helper()
-	pages := make(map[string]page)
-	err := filepath.WalkDir(dir, func(name string, d fs.DirEntry, err error) error {
-		if err != nil || filepath.Ext(name) != ".html" {
-			return err
-		}
-		f, err := os.Open(name)
-		if err != nil {
-			return err
-		}
-		defer f.Close()
-		root, err := html.Parse(f)
-		if err != nil {
-			return err
-		}
-		rel, err := filepath.Rel(dir, name)
-		p := page{path: filepath.ToSlash(rel), root: root, ids: make(map[string]bool)}
-		for n := range root.Descendants() {
-			if id := attr(n, "id"); id != "" {
-				if p.ids[id] {
-					t.Errorf("%s has two parts called %q", p.path, id)
-				}
-				p.ids[id] = true
-			}
-		}
-		pages[p.path] = p
-		return err
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	return pages
-}
-
-func attr(n *html.Node, name string) string {
-	for _, a := range n.Attr {
-		if a.Key == name {
-			return a.Val
-		}
-	}
-	return ""
-}
-
-// addresses returns every address that an element points at.
-func addresses(n *html.Node) []string {
-	var all []string
-	for _, name := range []string{"href", "src"} {
-		if slices.ContainsFunc(n.Attr, func(a html.Attribute) bool { return a.Key == name }) {
-			all = append(all, attr(n, name))
-		}
-	}
-	for _, candidate := range strings.Split(attr(n, "srcset"), ",") {
-		if fields := strings.Fields(candidate); len(fields) > 0 {
-			all = append(all, fields[0])
-		}
-	}
-	return all
-}
-
-// TestEveryAddressLeadsSomewhere walks every href, src and srcset of the demo's
-// site: each leads to a file of the site, and each fragment to a part of its page.
+// TestEveryAddressLeadsSomewhere walks every href, src and srcset of the demo's site.
 func TestEveryAddressLeadsSomewhere(t *testing.T) {
-	dir := makeSite(t, demo.Journal())
-	pages := readPages(t, dir)
-	reached := map[string]bool{"index.html": true}
-	checked := 0
-	for _, p := range pages {
-		for n := range p.root.Descendants() {
-			for _, address := range addresses(n) {
-				u, err := url.Parse(address)
-				if err != nil {
-					t.Errorf("%s: %q: %v", p.path, address, err)
-					continue
-				}
-				if u.Scheme == "http" || u.Scheme == "https" || u.Scheme == "mailto" {
-					continue
-				}
-				if u.IsAbs() || u.Host != "" || strings.HasPrefix(u.Path, "/") {
-					t.Errorf("%s: %q is not relative", p.path, address)
-					continue
-				}
-				target := p.path
-				if u.Path != "" {
-					target = path.Join(path.Dir(p.path), u.Path)
-				}
-				if _, err := os.Stat(filepath.Join(dir, filepath.FromSlash(target))); err != nil {
-					t.Errorf("%s: %q leads nowhere", p.path, address)
-				}
-				if u.Fragment != "" && !pages[target].ids[u.Fragment] {
-					t.Errorf("%s: %q: no such part", p.path, address)
-				}
-				reached[target] = true
-				checked++
-			}
-		}
-	}
-	for name := range pages {
-		if !reached[name] {
-			t.Errorf("no page links to %s", name)
-		}
-	}
-	if checked < 1000 {
+	if checked := sitetest.Walk(t, makeSite(t, demo.Journal())); checked < 1000 {
 		t.Errorf("only %d addresses found", checked)
 	}
 }
@@ -199,15 +90,15 @@ func TestLinkedFrom(t *testing.T) {
 		"builds/jacket/build.md":   {Data: []byte("---\npattern: jacket-draft\n---\n")},
 		"builds/jacket/2026-01.md": {Data: []byte("---\ndate: 2026-01-03\n---\nSee [the draft](../../patterns/jacket-draft.md) and [[jacket]].")},
 	})
-	backlinks := func(p page) string {
-		for n := range p.root.Descendants() {
-			if attr(n, "id") == "section-linked-from" {
-				return text(n)
+	backlinks := func(p sitetest.Page) string {
+		for n := range p.Root.Descendants() {
+			if sitetest.Attr(n, "id") == "section-linked-from" {
+				return sitetest.Text(n)
 			}
 		}
 		return ""
 	}
-	pages := readPages(t, dir)
+	pages := sitetest.Pages(t, dir)
 	for name, want := range map[string][]string{
 		"patterns/jacket-draft.html": {"Cut from it", "Jacket", "Mentioned in", "2026 01"},
 		"builds/jacket.html":         {"Mentioned in"},
@@ -221,16 +112,6 @@ func TestLinkedFrom(t *testing.T) {
 	}
 }
 
-func text(n *html.Node) string {
-	var b strings.Builder
-	for d := range n.Descendants() {
-		if d.Type == html.TextNode {
-			b.WriteString(d.Data + " ")
-		}
-	}
-	return strings.Join(strings.Fields(b.String()), " ")
-}
-
 // TestInert: HTML and scripts in a note are shown as text, wherever they stand.
 func TestInert(t *testing.T) {
 	const hostile = `<script>alert(1)</script><img src=x onerror=alert(1)>`
@@ -241,17 +122,17 @@ func TestInert(t *testing.T) {
 		"references/r.md":       {Data: []byte("---\nholder: '" + hostile + "'\nshows: ['" + hostile + "']\n---\n")},
 		"materials/" + "a&b.md": {Data: []byte(hostile)},
 	})
-	for _, p := range readPages(t, dir) {
-		for n := range p.root.Descendants() {
+	for _, p := range sitetest.Pages(t, dir) {
+		for n := range p.Root.Descendants() {
 			if n.Type != html.ElementNode {
 				continue
 			}
-			if n.Data == "script" && attr(n, "type") != "application/ld+json" && (p.path != "search.html" || n.FirstChild != nil || !strings.HasSuffix(attr(n, "src"), ".js")) {
-				t.Errorf("%s holds a script", p.path)
+			if n.Data == "script" && sitetest.Attr(n, "type") != "application/ld+json" && (p.Path != "search.html" || n.FirstChild != nil || !strings.HasSuffix(sitetest.Attr(n, "src"), ".js")) {
+				t.Errorf("%s holds a script", p.Path)
 			}
 			for _, a := range n.Attr {
 				if strings.HasPrefix(a.Key, "on") || strings.HasPrefix(strings.ToLower(strings.TrimSpace(a.Val)), "javascript:") {
-					t.Errorf("%s: %s=%q", p.path, a.Key, a.Val)
+					t.Errorf("%s: %s=%q", p.Path, a.Key, a.Val)
 				}
 			}
 		}

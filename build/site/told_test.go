@@ -10,22 +10,23 @@ import (
 
 	"golang.org/x/net/html"
 
+	"hussif/build/site/sitetest"
 	"hussif/testdata/demo"
 )
 
 // told returns what programs are told of a page: the properties of the Open Graph
 // protocol, and its data.
-func told(t *testing.T, p page) (map[string]string, map[string]any) {
+func told(t *testing.T, p sitetest.Page) (map[string]string, map[string]any) {
 	t.Helper()
 	properties := make(map[string]string)
 	var data map[string]any
-	for n := range p.root.Descendants() {
+	for n := range p.Root.Descendants() {
 		switch {
-		case n.Data == "meta" && attr(n, "property") != "":
-			properties[attr(n, "property")] = attr(n, "content")
-		case n.Data == "script" && attr(n, "type") == "application/ld+json":
-			if err := json.Unmarshal([]byte(text(n)), &data); err != nil {
-				t.Fatalf("%s: %v", p.path, err)
+		case n.Data == "meta" && sitetest.Attr(n, "property") != "":
+			properties[sitetest.Attr(n, "property")] = sitetest.Attr(n, "content")
+		case n.Data == "script" && sitetest.Attr(n, "type") == "application/ld+json":
+			if err := json.Unmarshal([]byte(sitetest.Text(n)), &data); err != nil {
+				t.Fatalf("%s: %v", p.Path, err)
 			}
 		}
 	}
@@ -35,17 +36,17 @@ func told(t *testing.T, p page) (map[string]string, map[string]any) {
 // TestToldIsShown: programs are told nothing of a page but what a reader sees on it.
 func TestToldIsShown(t *testing.T) {
 	dir := makeSite(t, demo.Journal())
-	pages := readPages(t, dir)
+	pages := sitetest.Pages(t, dir)
 	faces, openings := 0, 0
 	for name, p := range pages {
 		properties, data := told(t, p)
 		var shown strings.Builder
 		var main *html.Node
-		for n := range p.root.Descendants() {
+		for n := range p.Root.Descendants() {
 			if n.Data == "main" {
 				main = n
 			}
-			for _, address := range addresses(n) {
+			for _, address := range sitetest.Addresses(n) {
 				if n.Data == "img" || n.Data == "a" {
 					shown.WriteString(address + " ")
 				}
@@ -55,13 +56,13 @@ func TestToldIsShown(t *testing.T) {
 		if properties["og:title"] == "" || properties["og:type"] != "website" || properties["og:site_name"] != "The Quayside Needle Circle" {
 			t.Errorf("%s tells %v", name, properties)
 		}
-		if !strings.Contains(text(main), strings.Join(strings.Fields(properties["og:title"]), " ")) {
+		if !strings.Contains(sitetest.Text(main), strings.Join(strings.Fields(properties["og:title"]), " ")) {
 			t.Errorf("%s is called %q and does not say so", name, properties["og:title"])
 		}
 		if about := properties["og:description"]; about != "" {
 			openings++
 			letters := func(s string) string { return strings.Join(strings.Fields(strings.TrimSuffix(s, "…")), "") }
-			if !strings.Contains(letters(text(main)), letters(about)) {
+			if !strings.Contains(letters(sitetest.Text(main)), letters(about)) {
 				t.Errorf("%s does not say %q", name, about)
 			}
 		}
@@ -98,7 +99,7 @@ func TestToldOnTheWeb(t *testing.T) {
 		"builds/b/a.png":       {Data: picture},
 		"occasions/tag-der.md": {Data: []byte("---\ndate: 2026-06-01\nuntil: 2026-06-02\nplace: the green\n---\n")},
 	})
-	pages := readPages(t, dir)
+	pages := sitetest.Pages(t, dir)
 	properties, data := told(t, pages["builds/a.html"])
 	for property, want := range map[string]string{
 		"og:url": "https://example.org/costumes/builds/a.html", "og:description": "The first.", "og:image:alt": "The front",
