@@ -58,6 +58,10 @@ func (m *mirror) show(t testing.TB, in site.Input) {
 func TestWorkshopIsLikeMakingAnew(t *testing.T) {
 	quick, again, all := 0, 0, 0
 	for seed := range uint64(4) {
+		var who journal.Audience
+		if seed >= 2 {
+			who = journal.Circle // whose site holds a log too
+		}
 		var from fs.FS = generate.Journal(60, seed)
 		if seed%2 == 1 {
 			from = demo.Journal()
@@ -90,7 +94,7 @@ func TestWorkshopIsLikeMakingAnew(t *testing.T) {
 			if len(u.Again) > 0 {
 				quick++
 			}
-			in := site.Input{Journal: u.Journal, Findings: checker.Run(u.Journal, files, u.Findings, u.Again), Today: today}
+			in := site.Input{Journal: u.Journal, Findings: checker.Run(u.Journal, files, u.Findings, u.Again), Today: today, For: who}
 			sound := source.Count(in.Findings, source.Error) == 0
 			if !sound && len(done)%3 == 0 {
 				if folders, err = editor.Mend(); err != nil {
@@ -102,14 +106,14 @@ func TestWorkshopIsLikeMakingAnew(t *testing.T) {
 				}
 				u = keeper.Update(folder, nil)
 				news.Add(u.News)
-				in = site.Input{Journal: u.Journal, Findings: checker.Run(u.Journal, files, u.Findings, u.Again), Today: today}
+				in = site.Input{Journal: u.Journal, Findings: checker.Run(u.Journal, files, u.Findings, u.Again), Today: today, For: who}
 			}
 			in.Since = &news
 			kept.show(t, in)
 
 			j, read := must(journal.Read(files)).Journal(nil)
 			clean := newMirror(t)
-			clean.show(t, site.Input{Journal: j, Findings: check.Run(j, files, read), Today: today})
+			clean.show(t, site.Input{Journal: j, Findings: check.Run(j, files, read), Today: today, For: who})
 			again, all = again+kept.again, all+clean.again
 			for _, path := range slices.Sorted(maps.Keys(clean.pages)) {
 				if !bytes.Equal(kept.pages[path], clean.pages[path]) {
