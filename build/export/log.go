@@ -19,7 +19,7 @@ const Path = "circle.json"
 const Version = 1
 
 // MaxSize is the largest log, in bytes, that is read. That of a journal of 10,000 notes
-// has some 3 MB.
+// has some 9 MB.
 const MaxSize = 16 << 20
 
 // A Log is what one maker shows of her builds. IDs hold within one log. Texts are plain
