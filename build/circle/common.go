@@ -145,11 +145,17 @@ func texts[T any](c *Common[T], about func(*T) string) template.HTML {
 		}
 		if len(c.Told) > 1 {
 			b.WriteString("<h3>" + template.HTMLEscapeString(t.By.Name) + " writes</h3>\n")
+			text = below.Replace(text)
 		}
 		b.WriteString(string(scrolling(text)) + "\n")
 	}
 	return template.HTML(b.String())
 }
+
+// below puts the headings of clean HTML below one of h3.
+var below = strings.NewReplacer(
+	"<h2>", "<h4>", "</h2>", "</h4>", "<h3>", "<h4>", "</h3>", "</h4>", "<h4>", "<h5>", "</h4>", "</h5>", "<h5>", "<h6>", "</h5>", "</h6>",
+)
 
 // given leaves out what is empty.
 func given(lines ...string) []string {

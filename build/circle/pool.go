@@ -108,7 +108,10 @@ func Gather(members []Member) *Pool {
 	paths := newPaths()
 	members = slices.Clone(members)
 	slices.SortStableFunc(members, func(a, b Member) int {
-		return cmp.Or(cmp.Compare(search.Fold(a.Name), search.Fold(b.Name)), cmp.Compare(a.Name, b.Name))
+		return cmp.Or(
+			cmp.Compare(search.Fold(a.Name), search.Fold(b.Name)), cmp.Compare(a.Name, b.Name),
+			cmp.Compare(a.Log.Title, b.Log.Title), cmp.Compare(a.Log.Site, b.Log.Site),
+		)
 	})
 	for _, m := range members {
 		p.Makers = append(p.Makers, &Maker{Member: m, Path: paths.new("makers", m.Name)})

@@ -5,7 +5,9 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
 	"path/filepath"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -22,8 +24,9 @@ func demoCommand(say *voice) *cobra.Command {
 		Use:   "demo [folder]",
 		Short: "Write a finished journal and its site to look at",
 		Long: `demo writes the journal of a made-up sewing circle and its site into a folder,
-./hussif-demo where none is named. Files of an earlier demo that you have changed
-are left as they are, and the site is made from them.`,
+./hussif-demo where none is named, with the small journals of two neighbours and
+one site of what all three share. Files of an earlier demo that you have changed
+are left as they are, and the sites are made from them.`,
 		Example: `  hussif demo
   hussif demo ~/look-at-this
   hussif demo --on 2026-03-01`,
@@ -60,8 +63,44 @@ func demonstrate(ctx context.Context, say *voice, dir string, day edtf.Day) erro
 	say.sayf("")
 	say.summary(w, day)
 	say.sayf("")
-	say.sayf("Now open %s in a browser, or look at the notes in %s.", filepath.Join(siteDir, "index.html"), journalDir)
+	circleDir, err := demonstrateCircle(ctx, say, dir, day)
+	if err != nil {
+		return err
+	}
+	say.sayf("")
+	say.sayf("Now open %s in a browser, or look at the notes in %s; what three makers share is in %s.",
+		filepath.Join(siteDir, "index.html"), journalDir, filepath.Join(circleDir, "index.html"))
 	return nil
+}
+
+// demonstrateCircle writes the neighbours' journals, has each maker share, and makes one
+// site of it all, whose folder it returns.
+func demonstrateCircle(ctx context.Context, say *voice, dir string, day edtf.Day) (string, error) {
+	order := circleOrder{out: filepath.Join(dir, "circle"), title: "Three workrooms", day: day}
+	makers := map[string]string{"juno": filepath.Join(dir, "journal")}
+	for _, name := range demo.Neighbours {
+		makers[name] = filepath.Join(dir, "neighbours", name)
+		if _, err := unpack(demo.Neighbour(name), makers[name]); err != nil {
+			return "", fmt.Errorf("writing the demo: %w", err)
+		}
+	}
+	for _, name := range slices.Sorted(maps.Keys(makers)) {
+		shared := filepath.Join(dir, "shared", name)
+		made, err := buildSite(ctx, say, siteOrder{dir: makers[name], out: shared, day: day, who: journal.Circle})
+		switch {
+		case err != nil:
+			return "", err
+		case !made.Made:
+			w := workroom{findings: made.found}
+			return "", w.sound(say, asItWas(order.out))
+		}
+		order.sites = append(order.sites, shared)
+	}
+	report, err := joinSites(ctx, say, order)
+	if err == nil {
+		err = say.joined(report)
+	}
+	return order.out, err
 }
 
 // unpack writes files that are not there yet and counts those that are.

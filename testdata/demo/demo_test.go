@@ -28,6 +28,18 @@ func open(t *testing.T) *journal.Journal {
 
 func TestJournalHasNoErrors(t *testing.T) { open(t) }
 
+func TestNeighboursHaveNoErrors(t *testing.T) {
+	for _, name := range demo.Neighbours {
+		_, findings, err := journal.Open(demo.Neighbour(name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, f := range findings {
+			t.Errorf("%s: %s: %s", name, f.Span, f.Text)
+		}
+	}
+}
+
 // The story that other tests and the demo's readers rely on.
 func TestJournalTellsItsStory(t *testing.T) {
 	j := open(t)
