@@ -7,6 +7,9 @@
 // on what was read from them: front matter is written again without the fields that
 // are hidden, and from the text below it the lines are cut that are.
 //
+// How a garment fits follows from measures that the smaller journal does not hold. What
+// its wearer lets others know of that is worked out here, in words, and handed on beside it.
+//
 // # Who may see a thing
 //
 // What counts is the narrowest of a thing's own setting and of all that holds it. The

@@ -78,13 +78,7 @@ func (b *book) references() any {
 		return cmp.Or(cmp.Compare(undated(a.Date), undated(b.Date)), cmp.Compare(a.Date.Earliest, b.Date.Earliest), cmp.Compare(search.Fold(a.Title), search.Fold(b.Title)))
 	})
 	for _, r := range list {
-		title := show.Sentence(cmp.Or(string(r.Type), "other"))
-		i := slices.IndexFunc(view.Groups, func(g theme.CardGroup) bool { return g.Title == title })
-		if i < 0 {
-			i = len(view.Groups)
-			view.Groups = append(view.Groups, theme.CardGroup{Title: title})
-		}
-		view.Groups[i].Cards = append(view.Groups[i].Cards, theme.Card{
+		view.Groups = under(view.Groups, show.Sentence(cmp.Or(string(r.Type), "other")), theme.Card{
 			Link: d.toRecord(r.Reference), Lines: given(r.Date.String(), r.Holder, "found by "+r.Maker.Name),
 		})
 	}

@@ -80,12 +80,7 @@ func (b *book) byEra() any {
 		return cmp.Or(cmp.Compare(undated(a.Era), undated(b.Era)), cmp.Compare(a.Era.Earliest, b.Era.Earliest), cmp.Compare(a.Era.Latest, b.Era.Latest))
 	})
 	for _, build := range builds {
-		title := eraOf(build.Era)
-		if last := len(view.Groups) - 1; last < 0 || view.Groups[last].Title != title {
-			view.Groups = append(view.Groups, theme.CardGroup{Title: title})
-		}
-		group := &view.Groups[len(view.Groups)-1]
-		group.Cards = append(group.Cards, d.card(build))
+		view.Groups = under(view.Groups, eraOf(build.Era), d.card(build))
 	}
 	if len(view.Groups) == 0 {
 		view.Empty = "Nothing here."

@@ -2,6 +2,7 @@ package circle
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 
 	"hussif/build/address"
@@ -141,6 +142,17 @@ func (d desk) cards(builds []*Build) []theme.Card {
 		out = append(out, d.card(b))
 	}
 	return out
+}
+
+// under puts a card below a heading, the last of those that are there.
+func under(groups []theme.CardGroup, title string, c theme.Card) []theme.CardGroup {
+	i := slices.IndexFunc(groups, func(g theme.CardGroup) bool { return g.Title == title })
+	if i < 0 {
+		i = len(groups)
+		groups = append(groups, theme.CardGroup{Title: title})
+	}
+	groups[i].Cards = append(groups[i].Cards, c)
+	return groups
 }
 
 // face returns the picture that stands for a build; nil where it has none.

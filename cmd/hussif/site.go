@@ -13,6 +13,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"hussif/build/audience"
+	"hussif/build/export"
 	"hussif/build/keep"
 	"hussif/build/output"
 	"hussif/build/photo"
@@ -37,7 +38,8 @@ the site stays as it was. With --watch it is kept up to date until you press Ctr
 
 With --for circle or --for public it holds only what these may see, by what the
 journal says of sharing; ` + "`hussif check --for circle`" + ` lists it beforehand. The
-maker's own site and those for others are never put in one another's place.
+maker's own site and those for others are never put in one another's place. One for
+the circle holds a ` + export.Path + `, by which ` + "`hussif circle`" + ` makes one site of several.
 --zip packs the site into one file beside its folder, to be handed over.`,
 		Example: `  hussif site
   hussif site ~/costumes -o ~/costumes-site
