@@ -34,7 +34,7 @@ func Open(name string) (m Member, found []source.Finding, closer io.Closer, err 
 	}
 	data, err := read(files, export.Path, export.MaxSize)
 	if errors.Is(err, fs.ErrNotExist) {
-		return Member{}, nil, closer, fmt.Errorf("%s holds no %s; its maker makes one with `hussif site --for circle`", name, export.Path)
+		return Member{}, nil, closer, noLog(name)
 	}
 	if err != nil {
 		return Member{}, nil, closer, fmt.Errorf("opening %s: %w", name, err)
@@ -47,11 +47,21 @@ func Open(name string) (m Member, found []source.Finding, closer io.Closer, err 
 	return Member{From: filepath.ToSlash(name), Name: cmp.Or(strings.TrimSpace(log.Maker), strings.TrimSpace(log.Title), base), Log: log, Files: files}, found, closer, nil
 }
 
+// noLog says that there is no log, and where one may be: makers leave their sites in
+// their journal's folder.
+func noLog(name string) error {
+	inside := filepath.Join(name, "site-circle")
+	if _, err := os.Stat(filepath.Join(inside, export.Path)); err == nil {
+		return fmt.Errorf("%s holds no %s; did you mean %s?", name, export.Path, inside)
+	}
+	return fmt.Errorf("%s holds no %s; its maker makes one with `hussif site --for circle`", name, export.Path)
+}
+
 func open(name string) (fs.FS, io.Closer, error) {
 	info, err := os.Stat(name)
 	switch {
 	case err != nil:
-		return nil, io.NopCloser(nil), err
+		return nil, io.NopCloser(nil), fmt.Errorf("opening what a maker shares: %w", err)
 	case info.IsDir():
 		root, err := os.OpenRoot(name)
 		if err != nil {
