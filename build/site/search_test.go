@@ -38,14 +38,6 @@ func (s seeker) press(keys string) {
 // settled is true when the page has answered what was typed.
 const settled = `new Promise(done => setTimeout(() => done(true), 200))`
 
-// await waits until a page has come that has some element.
-func (s seeker) await(element string) {
-	s.t.Helper()
-	if err := chromedp.Do(s.Context(), chromedp.WaitReady(element)); err != nil {
-		s.t.Fatal(err)
-	}
-}
-
 // seek types words in place of those before, and returns what comes of them.
 func (s seeker) seek(words string) (titles []string, tally string) {
 	s.t.Helper()
@@ -148,7 +140,7 @@ func TestSearchByKeyboard(t *testing.T) {
 		t.Fatalf("the third thing to tab to is %q, not the search", at)
 	}
 	s.press("sleeve" + kb.Enter)
-	s.await(".hits li")
+	s.Await(".hits li")
 	if heading := s.heading(); heading != "Search" {
 		t.Fatalf("it leads to %q", heading)
 	}
@@ -168,14 +160,14 @@ func TestSearchByKeyboard(t *testing.T) {
 		t.Errorf("the outline of what has the focus is %s wide", width)
 	}
 	s.press(kb.Enter)
-	s.await("main:not(:has(.seek-page))")
+	s.Await("main:not(:has(.seek-page))")
 	if heading := s.heading(); heading != titles[0] {
 		t.Fatalf("Enter leads to %q, want %q", heading, titles[0])
 	}
 	if err := chromedp.Do(s.Context(), chromedp.NavigateBack()); err != nil {
 		t.Fatal(err)
 	}
-	s.await(".hits li")
+	s.Await(".hits li")
 	if again := s.titles(); !slices.Equal(again, titles) {
 		t.Errorf("going back leads to %q, want %q", again, titles)
 	}

@@ -11,6 +11,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strconv"
 	"sync"
 	"testing"
 	"time"
@@ -177,6 +178,27 @@ func Ask[T any](b *Browser, script string) T {
 		b.t.Fatalf("asking the page %q: %v", script, err)
 	}
 	return answer
+}
+
+// soon is how long a page may take to come.
+const soon = time.Minute
+
+// Await waits until a page has come that has an element, by a selector. It asks again and
+// again: while one page gives way to another nobody may be there to answer.
+func (b *Browser) Await(selector string) {
+	b.t.Helper()
+	script := `document.readyState === "complete" && document.querySelector(` + strconv.Quote(selector) + `) !== null`
+	var err error
+	for until := time.Now().Add(soon); time.Now().Before(until); time.Sleep(20 * time.Millisecond) {
+		ctx, cancel := context.WithTimeout(b.ctx, soon/10)
+		var there bool
+		there, err = chromedp.Run(ctx, chromedp.Evaluate[bool](script))
+		cancel()
+		if there && err == nil {
+			return
+		}
+	}
+	b.t.Fatalf("no page has come with %s (%v), but %s", selector, err, Ask[string](b, `location.href + " " + document.readyState + " " + document.body.innerText.slice(0, 500)`))
 }
 
 // File returns the address of a file on disk.

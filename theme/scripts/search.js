@@ -218,8 +218,18 @@ const hussifSearch = (() => {
 			if (event.key === "Escape" && inField) look();
 			if (!to) return;
 			to.focus();
-			if (event.key === "/") field.select();
+			if (event.key === "/") {
+				field.select();
+				called = true;
+			}
 		});
+		// A busy browser may hand the key that led to the field on to it all the same.
+		let called = false;
+		field.addEventListener("beforeinput", event => {
+			if (called && event.data === "/") event.preventDefault();
+			called = false;
+		});
+		document.addEventListener("keyup", () => { called = false; });
 
 		field.value = new URLSearchParams(location.search).get("q") || field.value;
 		look();
