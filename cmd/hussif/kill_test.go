@@ -130,13 +130,18 @@ func (w workplace) strike(rounds int, args []string, reset func(), look func()) 
 	}
 }
 
+// put writes a file in one stroke: a program that watches sees the old one or the new.
 func (w workplace) put(name, text string) {
 	w.t.Helper()
 	name = filepath.Join(w.home, filepath.FromSlash(name))
 	if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
 		w.t.Fatal(err)
 	}
-	if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
+	draft := filepath.Join(filepath.Dir(name), ".draft")
+	if err := os.WriteFile(draft, []byte(text), 0o666); err != nil {
+		w.t.Fatal(err)
+	}
+	if err := os.Rename(draft, name); err != nil {
 		w.t.Fatal(err)
 	}
 }

@@ -13,6 +13,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"hussif/build/export"
 	"hussif/build/photo/phototest"
 )
 
@@ -67,6 +68,8 @@ func TestAnswersAreAsExplained(t *testing.T) {
 		{"site", pictures, "--json"},
 		{"site", pictures, "--json"},
 		{"site", faultyFolder(t), "--json"},
+		{"circle", sharedFolder(t, dir), "-o", filepath.Join(t.TempDir(), "circle"), "--zip", "--json"},
+		{"circle", changedFolder(t), "-o", filepath.Join(t.TempDir(), "circle"), "--json"},
 		{"fit", "-j", dir, "--json", "--on", "2026-11-25"},
 		{"takedown", "grey-wool-jacket", "-j", dir, "--json", "--on", "2026-11-25"},
 		{"takedown", "grey-wool-jacket", "armhole", "-j", dir, "--json"},
@@ -168,6 +171,27 @@ func cardFolder(t *testing.T) string {
 		if err := os.WriteFile(filepath.Join(dir, name), data, 0o666); err != nil {
 			t.Fatal(err)
 		}
+	}
+	return dir
+}
+
+// sharedFolder is the site of a journal for the circle.
+func sharedFolder(t *testing.T, journal string) string {
+	t.Helper()
+	out := filepath.Join(t.TempDir(), "shared")
+	var errs bytes.Buffer
+	if status := Run(t.Context(), []string{"site", journal, "--for", "circle", "-o", out}, Streams{In: strings.NewReader(""), Out: &errs, Err: &errs}); status != exitDone {
+		t.Fatal(errs.String())
+	}
+	return out
+}
+
+// changedFolder is such a site of which the log was changed by hand.
+func changedFolder(t *testing.T) string {
+	t.Helper()
+	dir := t.TempDir()
+	if err := os.WriteFile(filepath.Join(dir, export.Path), []byte(`{"hussif_circle": 1, "day": "today"}`), 0o600); err != nil {
+		t.Fatal(err)
 	}
 	return dir
 }
