@@ -8,16 +8,19 @@ import (
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/source"
+
+	"github.com/yuin/goldmark/ast"
 )
 
 // A Share is what one audience may see of a journal.
 type Share struct {
-	Who    journal.Audience
-	Folder *journal.Folder // of the smaller journal
-	Fits   map[journal.ID]Fit
-	Blur   Blur             // what is to be made unsharp of the pictures in it
-	Hidden []journal.Record // of the whole journal, by ID
-	Cut    []journal.Record // whose text is left out, since it could not be parted from what is private in it
+	Who     journal.Audience
+	Folder  *journal.Folder  // of the smaller journal
+	Journal *journal.Journal // which it is
+	Fits    map[journal.ID]Fit
+	Blur    Blur             // what is to be made unsharp of the pictures in it
+	Hidden  []journal.Record // of the whole journal, by ID
+	Cut     []journal.Record // whose text is left out, since it could not be parted from what is private in it
 }
 
 // Blur is which regions of a picture are to be made unsharp, by its path.
@@ -25,26 +28,25 @@ type Blur map[string][]journal.Region
 
 // For returns what an audience may see of a journal on a day. The journal must have no
 // errors. An error says that what is left is no sound journal, which is a fault of ours.
-func For(j *journal.Journal, who journal.Audience, day edtf.Day) (*Share, error) {
+// Each record of the smaller journal is shown to see, which may be nil, with the tree of
+// its text.
+func For(j *journal.Journal, who journal.Audience, day edtf.Day, see func(journal.Record, ast.Node)) (*Share, error) {
 	s := newSight(j, who)
 	share := &Share{Who: who, Fits: s.fits(day), Blur: make(Blur)}
 	// The second time it is known which parts of pages are left to link to.
-	for range 2 {
-		if err := s.fill(share); err != nil {
-			return nil, err
-		}
-		left, findings := share.Folder.Journal(nil)
-		if source.Count(findings, source.Error) > 0 && s.left != nil {
-			i := slices.IndexFunc(findings, func(f source.Finding) bool { return f.Level == source.Error })
-			return nil, fmt.Errorf("what the %s may see of the journal cannot be put together, by a mistake in hussif: %s: %s", who, findings[i].Span, findings[i].Text)
-		}
-		s.left = left
+	s.fill(share)
+	s.left, _ = share.Folder.Journal(nil)
+	s.fill(share)
+	left, findings := share.Folder.Journal(see)
+	if i := slices.IndexFunc(findings, func(f source.Finding) bool { return f.Level == source.Error }); i >= 0 {
+		return nil, fmt.Errorf("what the %s may see of the journal cannot be put together, by a mistake in hussif: %s: %s", who, findings[i].Span, findings[i].Text)
 	}
+	share.Journal = left
 	return share, nil
 }
 
 // fill puts the files together that are left.
-func (s *sight) fill(share *Share) error {
+func (s *sight) fill(share *Share) {
 	share.Hidden, share.Cut = nil, nil
 	texts := map[string][]byte{journal.SettingsFile: s.settings()}
 	pictures := make(map[string]bool)
@@ -80,5 +82,4 @@ func (s *sight) fill(share *Share) error {
 	}
 	slices.SortFunc(entries, func(a, b source.Entry) int { return compare(a.Path, b.Path) })
 	share.Folder = &journal.Folder{Entries: entries, Texts: texts}
-	return nil
 }

@@ -140,15 +140,14 @@ func (p *planter) make(t *testing.T, who journal.Audience) map[string][]byte {
 	left := j
 	var fits map[journal.ID]audience.Fit
 	if who != "" {
-		share, err := audience.For(j, who, day)
+		share, err := audience.For(j, who, day, bodies.See)
 		if err != nil {
 			t.Fatal(err)
 		}
 		for _, r := range share.Cut {
 			t.Errorf("the text of %s was left out whole", r.Head().ID)
 		}
-		left, _ = share.Folder.Journal(bodies.See)
-		fits = share.Fits
+		left, fits = share.Journal, share.Fits
 	}
 	store, err := keep.Open(t.TempDir())
 	if err != nil {

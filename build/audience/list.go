@@ -26,7 +26,7 @@ type Page struct {
 
 // Pages lists what the audience sees, page by page.
 func (s *Share) Pages() []Page {
-	j, _ := s.Folder.Journal(nil)
+	j := s.Journal
 	var pages []Page
 	for _, r := range j.Records() {
 		p := Page{ID: r.Head().ID, Title: r.Head().Title}
@@ -88,7 +88,7 @@ const (
 // said whether they show a face; and texts that had to be left out. Places are those in the whole journal.
 func (s *Share) Doubts(full *journal.Journal) []source.Finding {
 	sight := newSight(full, s.Who)
-	left, _ := s.Folder.Journal(nil)
+	left := s.Journal
 	at := make(map[journal.ID]journal.Record)
 	for _, r := range full.Records() {
 		at[r.Head().ID] = r

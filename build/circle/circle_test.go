@@ -67,14 +67,13 @@ func share(t testing.TB, files fs.FS) string {
 		source.Print(os.Stderr, findings, source.Palette{})
 		t.Fatal("the journal has errors")
 	}
-	seen, err := audience.For(j, journal.Circle, today)
+	seen, err := audience.For(j, journal.Circle, today, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
-	left, _ := seen.Folder.Journal(nil)
 	out := filepath.Join(t.TempDir(), "site")
 	if _, faults, err := site.Make(context.Background(), site.Order{
-		Journal: left, Files: files, Today: today, For: journal.Circle, Fits: seen.Fits, Out: out, Photos: &photo.Darkroom{Store: store(t)},
+		Journal: seen.Journal, Files: files, Today: today, For: journal.Circle, Fits: seen.Fits, Out: out, Photos: &photo.Darkroom{Store: store(t)},
 	}); err != nil || len(faults) > 0 {
 		t.Fatal(err, faults)
 	}

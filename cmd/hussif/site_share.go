@@ -63,7 +63,8 @@ func shareSite(ctx context.Context, say *voice, o siteOrder, store *keep.Store, 
 	if source.Count(w.findings, source.Error) > 0 {
 		return siteJSON{Site: o.out, For: string(o.who)}.refused(w.findings), nil
 	}
-	share, err := audience.For(w.journal, o.who, o.day)
+	var bodies site.Bodies
+	share, err := audience.For(w.journal, o.who, o.day, bodies.See)
 	if err != nil {
 		return siteJSON{}, err
 	}
@@ -76,9 +77,7 @@ func shareSite(ctx context.Context, say *voice, o siteOrder, store *keep.Store, 
 	if report, ok := currentSite(o, store, recipe); ok {
 		return report, nil
 	}
-	var bodies site.Bodies
-	left, _ := share.Folder.Journal(bodies.See)
-	parts := siteParts{folder: share.Folder, journal: left, fits: share.Fits, bodies: &bodies, recipe: recipe, blur: make(map[string][]photo.Region)}
+	parts := siteParts{folder: share.Folder, journal: share.Journal, fits: share.Fits, bodies: &bodies, recipe: recipe, blur: make(map[string][]photo.Region)}
 	for name, regions := range share.Blur {
 		for _, r := range regions {
 			parts.blur[name] = append(parts.blur[name], photo.Region(r))
