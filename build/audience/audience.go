@@ -3,13 +3,14 @@ package audience
 import (
 	"fmt"
 	"maps"
+	"runtime"
 	"slices"
+	"sync"
+	"sync/atomic"
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/source"
-
-	"github.com/yuin/goldmark/ast"
 )
 
 // A Share is what one audience may see of a journal.
@@ -28,21 +29,53 @@ type Blur map[string][]journal.Region
 
 // For returns what an audience may see of a journal on a day. The journal must have no
 // errors. An error says that what is left is no sound journal, which is a fault of ours.
-// Each record of the smaller journal is shown to see, which may be nil, with the tree of
-// its text.
-func For(j *journal.Journal, who journal.Audience, day edtf.Day, see func(journal.Record, ast.Node)) (*Share, error) {
+func For(j *journal.Journal, who journal.Audience, day edtf.Day) (*Share, error) {
 	s := newSight(j, who)
 	share := &Share{Who: who, Fits: s.fits(day), Blur: make(Blur)}
 	// The second time it is known which parts of pages are left to link to.
+	var keeper journal.Keeper
 	s.fill(share)
-	s.left, _ = share.Folder.Journal(nil)
+	s.left = keeper.Update(share.Folder, nil).Journal
 	s.fill(share)
-	left, findings := share.Folder.Journal(see)
-	if i := slices.IndexFunc(findings, func(f source.Finding) bool { return f.Level == source.Error }); i >= 0 {
-		return nil, fmt.Errorf("what the %s may see of the journal cannot be put together, by a mistake in hussif: %s: %s", who, findings[i].Span, findings[i].Text)
+	left := keeper.Update(share.Folder, nil)
+	if i := slices.IndexFunc(left.Findings, func(f source.Finding) bool { return f.Level == source.Error }); i >= 0 {
+		at := left.Findings[i]
+		return nil, fmt.Errorf("what the %s may see of the journal cannot be put together, by a mistake in hussif: %s: %s", who, at.Span, at.Text)
 	}
-	share.Journal = left
+	share.Journal = left.Journal
 	return share, nil
+}
+
+// A written page is the file of a page as the audience may read it.
+type written struct {
+	text  []byte
+	whole bool // but for what is hidden in it
+	asked bool // it depends on which parts of other pages are left
+}
+
+// write writes the files of the records that are seen, on as many workers as there are
+// processors. Of those that were written before only those are written again that asked
+// what is left.
+func (s *sight) write() {
+	if s.pages == nil {
+		s.pages = make([]written, len(s.full.Records()))
+	}
+	var group sync.WaitGroup
+	var next atomic.Int64
+	for range runtime.GOMAXPROCS(0) {
+		group.Go(func() {
+			for i := next.Add(1) - 1; i < int64(len(s.pages)); i = next.Add(1) - 1 {
+				r, page := s.full.Records()[i], &s.pages[i]
+				if !s.seen[r] || page.text != nil && !page.asked {
+					continue
+				}
+				one := *s
+				page.text, page.whole = one.page(r)
+				page.asked = one.asked
+			}
+		})
+	}
+	group.Wait()
 }
 
 // fill puts the files together that are left.
@@ -50,16 +83,16 @@ func (s *sight) fill(share *Share) {
 	share.Hidden, share.Cut = nil, nil
 	texts := map[string][]byte{journal.SettingsFile: s.settings()}
 	pictures := make(map[string]bool)
-	for _, r := range s.full.Records() {
+	s.write()
+	for i, r := range s.full.Records() {
 		if !s.seen[r] {
 			share.Hidden = append(share.Hidden, r)
 			continue
 		}
-		text, whole := s.page(r)
-		if !whole {
+		if !s.pages[i].whole {
 			share.Cut = append(share.Cut, r)
 		}
-		texts[r.Head().File.Name] = text
+		texts[r.Head().File.Name] = s.pages[i].text
 	}
 	if s.left != nil {
 		for _, r := range s.left.Records() {

@@ -90,7 +90,7 @@ func (f files) share(t testing.TB, who journal.Audience) *Share {
 	for _, e := range errors {
 		t.Errorf("%s: %s", e.Span, e.Text)
 	}
-	s, err := For(j, who, today, nil)
+	s, err := For(j, who, today)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -136,11 +136,10 @@ func (p *planter) make(t *testing.T, who journal.Audience) map[string][]byte {
 			t.Errorf("%s: %s", f.Span, f.Text)
 		}
 	}
-	var bodies site.Bodies
 	left := j
 	var fits map[journal.ID]audience.Fit
 	if who != "" {
-		share, err := audience.For(j, who, day, bodies.See)
+		share, err := audience.For(j, who, day)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -155,7 +154,7 @@ func (p *planter) make(t *testing.T, who journal.Audience) map[string][]byte {
 	}
 	out := filepath.Join(t.TempDir(), "site")
 	if _, faults, err := site.Make(context.Background(), site.Order{
-		Journal: left, Files: p.files, Bodies: &bodies, Today: day, For: who, Fits: fits, Out: out, Photos: &photo.Darkroom{Store: store},
+		Journal: left, Files: p.files, Today: day, For: who, Fits: fits, Out: out, Photos: &photo.Darkroom{Store: store},
 	}); err != nil || len(faults) > 0 {
 		t.Fatal(err, faults)
 	}

@@ -14,6 +14,8 @@ type sight struct {
 	seen   map[journal.Record]bool
 	photos photos
 	left   *journal.Journal // the smaller one as it was put together before, or nil
+	pages  []written        // by the place of their records in the full journal
+	asked  bool             // what is left, since this was last unset
 }
 
 func newSight(j *journal.Journal, who journal.Audience) *sight {
@@ -132,6 +134,7 @@ func (s *sight) part(r journal.Record, written string) (name string, ok bool) {
 	if written == "" {
 		return "", true
 	}
+	s.asked = true
 	name, ok = journal.Anchor(r, written)
 	if !ok || s.left == nil {
 		return name, ok

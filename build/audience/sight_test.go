@@ -72,7 +72,7 @@ func TestAPageWithFaultsIsForItsMakerAlone(t *testing.T) {
 	if len(errors) != 1 {
 		t.Fatalf("%d errors, want 1", len(errors))
 	}
-	s, err := For(j, journal.Public, today, nil)
+	s, err := For(j, journal.Public, today)
 	if err != nil || s.Folder.Texts["techniques/piping.md"] != nil || s.Folder.Texts["techniques/boning.md"] == nil {
 		t.Errorf("the page is seen: %v, %v", s, err)
 	}

@@ -67,7 +67,7 @@ func share(t testing.TB, files fs.FS) string {
 		source.Print(os.Stderr, findings, source.Palette{})
 		t.Fatal("the journal has errors")
 	}
-	seen, err := audience.For(j, journal.Circle, today, nil)
+	seen, err := audience.For(j, journal.Circle, today)
 	if err != nil {
 		t.Fatal(err)
 	}

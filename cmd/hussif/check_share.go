@@ -28,7 +28,7 @@ func (v *voice) seenBy(w *workroom, who journal.Audience, asJSON bool) error {
 	if err := w.sound(v, "what others would see cannot be told before that is mended"); err != nil {
 		return err
 	}
-	share, err := audience.For(w.journal, who, today(), nil)
+	share, err := audience.For(w.journal, who, today())
 	if err != nil {
 		return err
 	}

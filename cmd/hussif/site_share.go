@@ -9,7 +9,6 @@ import (
 	"hussif/build/audience"
 	"hussif/build/keep"
 	"hussif/build/photo"
-	"hussif/build/site"
 	"hussif/content/journal"
 	"hussif/content/near"
 	"hussif/content/source"
@@ -63,8 +62,7 @@ func shareSite(ctx context.Context, say *voice, o siteOrder, store *keep.Store, 
 	if source.Count(w.findings, source.Error) > 0 {
 		return siteJSON{Site: o.out, For: string(o.who)}.refused(w.findings), nil
 	}
-	var bodies site.Bodies
-	share, err := audience.For(w.journal, o.who, o.day, bodies.See)
+	share, err := audience.For(w.journal, o.who, o.day)
 	if err != nil {
 		return siteJSON{}, err
 	}
@@ -77,7 +75,7 @@ func shareSite(ctx context.Context, say *voice, o siteOrder, store *keep.Store, 
 	if report, ok := currentSite(o, store, recipe); ok {
 		return report, nil
 	}
-	parts := siteParts{folder: share.Folder, journal: share.Journal, fits: share.Fits, bodies: &bodies, recipe: recipe, blur: make(map[string][]photo.Region)}
+	parts := siteParts{folder: share.Folder, journal: share.Journal, fits: share.Fits, recipe: recipe, blur: make(map[string][]photo.Region)}
 	for name, regions := range share.Blur {
 		for _, r := range regions {
 			parts.blur[name] = append(parts.blur[name], photo.Region(r))
