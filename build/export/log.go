@@ -41,7 +41,7 @@ type Log struct {
 type Build struct {
 	ID         string    `json:"id" is:"id" doc:"by which the log knows it"`
 	Page       string    `json:"page" is:"page" doc:"its page on the maker's site"`
-	Title      string    `json:"title" max:"500" doc:"what it is called"`
+	Title      string    `json:"title" is:"name" max:"500" doc:"what it is called"`
 	Garment    string    `json:"garment,omitempty" max:"200" doc:"its kind in a word or two"`
 	Era        *Date     `json:"era,omitempty" doc:"the date portrayed"`
 	For        string    `json:"for,omitempty" max:"200" doc:"who wears it, where that may be known"`
@@ -65,7 +65,7 @@ type Date struct {
 
 // A Feature is a detail of a garment.
 type Feature struct {
-	What    string   `json:"what" max:"200" doc:"the detail"`
+	What    string   `json:"what" is:"name" max:"200" doc:"the detail"`
 	RestsOn []string `json:"rests_on,omitempty" is:"id" max:"100" doc:"IDs of references that it rests on"`
 	Departs string   `json:"departs,omitempty" max:"2000" doc:"why it knowingly differs from its period"`
 }
@@ -77,7 +77,7 @@ type Fit struct {
 
 // A FitRow is the fit at one measure.
 type FitRow struct {
-	Measure string `json:"measure" max:"200" doc:"its name, that of ISO 8559-1:2017 where the standard has it"`
+	Measure string `json:"measure" is:"name" max:"200" doc:"its name, that of ISO 8559-1:2017 where the standard has it"`
 	Verdict string `json:"verdict" one:"fits|short|ample|too close to call" doc:"the verdict"`
 	Words   string `json:"words" max:"300" doc:"the same in words, with by how much only where the wearer shows deltas"`
 }
@@ -92,7 +92,7 @@ type Photo struct {
 // An Entry is a dated note.
 type Entry struct {
 	Page  string  `json:"page" is:"page" doc:"its page on the maker's site"`
-	Title string  `json:"title" max:"500" doc:"what it is called"`
+	Title string  `json:"title" is:"name" max:"500" doc:"what it is called"`
 	Day   string  `json:"day" is:"day" doc:"the day it tells of"`
 	Stage string  `json:"stage,omitempty" max:"50" doc:"the kind of work"`
 	Hours float64 `json:"hours,omitempty" doc:"hours of work"`
@@ -103,7 +103,7 @@ type Entry struct {
 type Pattern struct {
 	ID      string `json:"id" is:"id" doc:"by which the log knows it"`
 	Page    string `json:"page" is:"page" doc:"its page on the maker's site"`
-	Title   string `json:"title" max:"500" doc:"what it is called"`
+	Title   string `json:"title" is:"name" max:"500" doc:"what it is called"`
 	Garment string `json:"garment,omitempty" max:"200" doc:"the kind of garment"`
 	Era     *Date  `json:"era,omitempty" doc:"the date portrayed"`
 	From    string `json:"from,omitempty" max:"500" doc:"who made it, or where it is from"`
@@ -114,7 +114,7 @@ type Pattern struct {
 type Technique struct {
 	ID       string   `json:"id" is:"id" doc:"by which the log knows it"`
 	Page     string   `json:"page" is:"page" doc:"its page on the maker's site"`
-	Title    string   `json:"title" max:"500" doc:"what it is called"`
+	Title    string   `json:"title" is:"name" max:"500" doc:"what it is called"`
 	Era      *Date    `json:"era,omitempty" doc:"when it was in use"`
 	Tools    []string `json:"tools,omitempty" max:"100" doc:"what it takes"`
 	Cautions []string `json:"cautions,omitempty" max:"100" doc:"what to take care of"`
@@ -125,7 +125,7 @@ type Technique struct {
 type Reference struct {
 	ID        string   `json:"id" is:"id" doc:"by which the log knows it"`
 	Page      string   `json:"page" is:"page" doc:"its page on the maker's site"`
-	Title     string   `json:"title" max:"500" doc:"what it is called"`
+	Title     string   `json:"title" is:"name" max:"500" doc:"what it is called"`
 	Type      string   `json:"type,omitempty" max:"100" doc:"what it is: garment, painting, plate ..."`
 	Date      *Date    `json:"date,omitempty" doc:"when it was made"`
 	Creator   string   `json:"creator,omitempty" max:"500" doc:"who made it"`
@@ -141,11 +141,11 @@ type Reference struct {
 type Next struct {
 	Text       string   `json:"text" max:"5000" doc:"what to do"`
 	Page       string   `json:"page" is:"page" doc:"where it is written on the maker's site"`
-	From       string   `json:"from" max:"500" doc:"what that page is called"`
+	From       string   `json:"from" is:"name" max:"500" doc:"what that page is called"`
 	Day        string   `json:"day,omitempty" is:"day" doc:"when it was written"`
 	State      string   `json:"state" one:"open|carried|set aside" doc:"what has become of it"`
 	Build      string   `json:"build,omitempty" is:"id" doc:"ID of the build in whose log it is"`
-	Patterns   []string `json:"patterns,omitempty" is:"id" max:"100" doc:"IDs of the patterns it is about"`
-	Techniques []string `json:"techniques,omitempty" is:"id" max:"100" doc:"IDs of the techniques it is about"`
-	Garments   []string `json:"garments,omitempty" max:"100" doc:"kinds of garment it is about"`
+	Patterns   []string `json:"patterns,omitempty" is:"id" max:"20" doc:"IDs of the patterns it is about"`
+	Techniques []string `json:"techniques,omitempty" is:"id" max:"20" doc:"IDs of the techniques it is about"`
+	Garments   []string `json:"garments,omitempty" max:"20" doc:"kinds of garment it is about"`
 }

@@ -61,16 +61,17 @@ func rest(file *source.File, d *json.Decoder) source.Span {
 	return file.Span(start, len(file.Data))
 }
 
-// fieldsAt returns the names of the fields of what a path leads to.
-func fieldsAt(path []string) []string {
-	t := reflect.TypeFor[Log]()
+// typeAt returns the type of what a path leads to, an item for a list, and the field
+// that it is of.
+func typeAt(path []string) (t reflect.Type, of reflect.StructField) {
+	t = reflect.TypeFor[Log]()
 	for _, step := range path {
 		if t.Kind() != reflect.Struct {
 			continue // an item of a list
 		}
 		for i := range t.NumField() {
 			if f := t.Field(i); nameOf(f) == step {
-				t = f.Type
+				t, of = f.Type, f
 				for t.Kind() == reflect.Slice || t.Kind() == reflect.Pointer {
 					t = t.Elem()
 				}
@@ -78,11 +79,23 @@ func fieldsAt(path []string) []string {
 			}
 		}
 	}
+	return t, of
+}
+
+// fieldsAt returns the names of the fields of what a path leads to.
+func fieldsAt(path []string) []string {
+	t, _ := typeAt(path)
 	var names []string
 	for i := range t.NumField() {
 		names = append(names, nameOf(t.Field(i)))
 	}
 	return names
+}
+
+// formAt names the form of the text that a path leads to.
+func formAt(path []string) string {
+	_, of := typeAt(path)
+	return of.Tag.Get("is")
 }
 
 func nameOf(f reflect.StructField) string {

@@ -5,7 +5,9 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"io"
 	"reflect"
+	"slices"
 	"strings"
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
@@ -42,11 +44,17 @@ func Read(name string, data []byte) (*Log, []source.Finding) {
 	if err := compiled().Validate(value); err != nil {
 		return nil, r.invalid(err)
 	}
+	// What was held against the schema is what is taken: of a name given twice the
+	// file has more.
+	checked, err := json.Marshal(value)
 	log := new(Log)
-	if err := json.Unmarshal(file.Data, log); err != nil {
+	if err == nil {
+		err = json.Unmarshal(checked, log)
+	}
+	if err != nil {
 		return nil, []source.Finding{r.syntax(err)}
 	}
-	found = append(r.clean(log), r.twice(log)...)
+	found = slices.Concat(r.clean(log), r.twice(log), r.total(log))
 	return log, found
 }
 
@@ -64,7 +72,10 @@ func (r reader) syntax(err error) source.Finding {
 	f := r.found(nil, "this is no JSON: %v", err)
 	f.Span = r.file.Whole().At(0, 1)
 	var syntax *json.SyntaxError
-	if errors.As(err, &syntax) {
+	switch {
+	case errors.Is(err, io.ErrUnexpectedEOF), errors.Is(err, io.EOF):
+		f.Text, f.Span = "the file breaks off here", r.file.Whole().At(max(0, len(r.file.Data)-1), 1)
+	case errors.As(err, &syntax):
 		f.Span = r.file.Whole().At(int(syntax.Offset)-1, 1)
 	}
 	return f
@@ -79,7 +90,7 @@ func (r reader) version(value any) (source.Finding, bool) {
 		f.Span = r.file.Whole().At(0, 1)
 		return f, false
 	}
-	if number.String() != fmt.Sprint(Version) {
+	if n, err := number.Float64(); err != nil || n != Version {
 		f := r.found([]string{"hussif_circle"}, "this is of version %s, and this hussif knows version %d", number, Version)
 		f.Help = "bring the older of the two programs up to date"
 		return f, false
@@ -88,7 +99,7 @@ func (r reader) version(value any) (source.Finding, bool) {
 }
 
 // mostFound is how many faults of one log are told.
-const mostFound = 20
+const mostFound = 10
 
 // invalid tells where a log is not as the schema says.
 func (r reader) invalid(err error) []source.Finding {
@@ -134,6 +145,10 @@ func (r reader) fault(e *jsonschema.ValidationError) []source.Finding {
 		return say("this has %d characters, and %d are the most", k.Got, k.Want)
 	case *kind.MaxItems:
 		return say("this has %d items, and %d are the most", k.Got, k.Want)
+	case *kind.Maximum:
+		return say("this is more than %s", k.Want.RatString())
+	case *kind.Pattern:
+		return say("%q is not %s", k.Got, forms[formAt(at)].about)
 	case *kind.Enum:
 		var words []string
 		for _, want := range k.Want {
@@ -162,12 +177,46 @@ func (r reader) clean(log *Log) []source.Finding {
 			_, err = edtf.Parse(text)
 		default:
 			text = cleanText(text)
+			if f.Tag.Get("is") == "name" && strings.TrimSpace(text) == "" {
+				err = errors.New("there is nothing to be read here")
+			}
 		}
 		if err != nil && len(found) < mostFound {
 			found = append(found, r.found(path, "%v", err))
 		}
 		return text
 	})
+	return found
+}
+
+// What a log may have in all, since each of these makes a page or a picture.
+const (
+	mostFeatures = 5000
+	mostPhotos   = 2000
+)
+
+// total tells of what there is too much of in all.
+func (r reader) total(log *Log) []source.Finding {
+	features := make(map[string]bool)
+	photos := 0
+	for _, b := range log.Builds {
+		photos += len(b.Photos)
+		for _, f := range b.Features {
+			features[f.What] = true
+		}
+	}
+	for _, reference := range log.References {
+		for _, what := range append(reference.Shows, reference.Lacks...) {
+			features[what] = true
+		}
+	}
+	var found []source.Finding
+	if len(features) > mostFeatures {
+		found = append(found, r.found([]string{"builds"}, "there are %d features in all, and %d are the most", len(features), mostFeatures))
+	}
+	if photos > mostPhotos {
+		found = append(found, r.found([]string{"builds"}, "there are %d photos in all, and %d are the most", photos, mostPhotos))
+	}
 	return found
 }
 

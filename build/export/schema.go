@@ -22,11 +22,12 @@ type form struct {
 
 var forms = map[string]form{
 	"id":      {"", "", 1000},
+	"name":    {"a name that can be read", `\S`, 0}, // as long as the tag `max` says
 	"day":     {"a day as in 2026-03-01", `^[0-9]{4}-[0-9]{2}-[0-9]{2}$`, 10},
-	"edtf":    {"", "", 200},
+	"edtf":    {"a date of a year with four digits", `^[^Y]+$`, 200},
 	"page":    {"a path from the site's top folder, perhaps with a fragment", `^[^:\\?#]+\.html(#.*)?$`, 1500},
 	"address": {"an address on the web", `^https?://`, 2000},
-	"picture": {"a path from the site's top folder", `^pictures/[0-9a-f]{12}-[0-9]+\.(jpg|png)$`, 60},
+	"picture": {"the path of a picture in the site", `^pictures/[0-9a-f]{12}-[0-9]+\.(jpg|png)$`, 60},
 	"html":    {"of the elements " + strings.Join(elements, ", "), "", 200_000},
 }
 
@@ -109,7 +110,7 @@ func (m *maker) define(t reflect.Type) string {
 
 // longest is how many characters a text of a field has at the most.
 func longest(f reflect.StructField) int {
-	if form, ok := forms[f.Tag.Get("is")]; ok {
+	if form := forms[f.Tag.Get("is")]; form.longest > 0 {
 		return form.longest
 	}
 	if f.Type.Kind() == reflect.Slice {

@@ -2,6 +2,7 @@ package site
 
 import (
 	"slices"
+	"strings"
 
 	"hussif/build/export"
 	"hussif/build/fit"
@@ -152,7 +153,7 @@ func texts(list []journal.Word) []string {
 }
 
 func exportedDate(d edtf.Date) *export.Date {
-	if d.IsZero() {
+	if d.IsZero() || strings.Contains(d.EDTF, "Y") { // of a year that no garment is of
 		return nil
 	}
 	out := export.Date{EDTF: d.EDTF, Words: d.Text}
