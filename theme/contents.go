@@ -60,7 +60,7 @@ func (l List) Contents() []Link {
 func (b Build) Contents() []Link {
 	return contents(
 		body("about", "About", b.Body),
-		part("fit-today", "Fit today", b.FitNow),
+		part("fit-today", b.fitTitle(), b.FitNow),
 		list("tapes", "On the tape", b.Tapes),
 		part("room", "Room and plan", b.Room),
 		part("fit-first-finished", "Fit when first finished", b.FitThen),
@@ -80,6 +80,14 @@ func (b Build) Contents() []Link {
 		list("photos", "Photos", b.Photos),
 		list("linked-from", "Linked from", b.Backlinks),
 	)
+}
+
+// fitTitle is what the newest fit is called.
+func (b Build) fitTitle() string {
+	if b.FitNow == nil {
+		return ""
+	}
+	return b.FitNow.Title
 }
 
 // Contents returns links to the sections of the page, nil where they are few.

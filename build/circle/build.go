@@ -16,7 +16,7 @@ func (b *book) build(r *Build) any {
 	d := b.at(r.Path)
 	photos := d.photos(r)
 	view := theme.Build{
-		Frame: d.frame(r.Title, cmp.Or(r.Garment, "Build"), "builds"),
+		Frame: d.frame(r.Title, cmp.Or(r.Garment, "Build"), "builds", r.About),
 		State: r.State, Facts: d.buildFacts(r), Body: scrolling(r.About), FitNow: d.fitTable(r),
 		Across:   d.across(r),
 		Features: d.exhibits().Features(r.Claims),
@@ -87,19 +87,28 @@ func verdict(r export.FitRow) theme.Verdict {
 	return theme.Verdict{Mark: mark, Words: r.Words}
 }
 
+// mostGrave is how many measures a card names.
+const mostGrave = 3
+
 // gravest returns the gravest of how a build fits; nil where nothing is said.
 func (r *Build) gravest() *theme.Verdict {
 	if r.Fit == nil {
 		return nil
 	}
 	for _, grave := range []string{"short", "ample", "too close to call", "fits"} {
-		at := slices.IndexFunc(r.Fit.Rows, func(row export.FitRow) bool { return row.Verdict == grave })
-		if at < 0 {
+		var v theme.Verdict
+		var words []string
+		for _, row := range r.Fit.Rows {
+			if row.Verdict == grave {
+				v = verdict(row)
+				words = append(words, row.Measure+" "+v.Words)
+			}
+		}
+		if len(words) == 0 {
 			continue
 		}
-		v := verdict(r.Fit.Rows[at])
 		if v.Mark != "fits" {
-			v.Words = r.Fit.Rows[at].Measure + " " + v.Words
+			v.Words = strings.Join(words[:min(len(words), mostGrave)], ", ")
 		}
 		return &v
 	}
@@ -108,10 +117,10 @@ func (r *Build) gravest() *theme.Verdict {
 
 // across sets a build beside others of its patterns; nil where there are none.
 func (d desk) across(r *Build) *theme.FitGrid {
-	var kin []*Build
+	kin := []*Build{r}
 	for _, p := range r.Patterns {
 		for _, other := range p.Builds {
-			if !slices.Contains(kin, other) {
+			if len(kin) <= mostBeside && !slices.Contains(kin, other) {
 				kin = append(kin, other)
 			}
 		}
@@ -134,9 +143,9 @@ const (
 // known.
 func (d desk) fitGrid(builds []*Build, most int, rests string) *theme.FitGrid {
 	out := &theme.FitGrid{Title: "Across builds", Rests: []string{rests}}
-	if more := len(builds) - most; more > 0 {
+	if len(builds) > most {
 		builds = builds[:most]
-		out.Rests = append(out.Rests, number(more, "older build is", "older builds are")+" not shown here.")
+		out.Rests = append(out.Rests, "Others are not shown here.")
 	}
 	var silent []string
 	for _, b := range builds {

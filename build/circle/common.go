@@ -1,6 +1,7 @@
 package circle
 
 import (
+	"cmp"
 	"fmt"
 	"html/template"
 	"slices"
@@ -78,9 +79,10 @@ func (b *book) technique(t *Technique) any {
 	view.Facts = s
 	for _, told := range t.Told {
 		for _, c := range told.Says.Cautions {
-			if !slices.Contains(view.Cautions, c) {
-				view.Cautions = append(view.Cautions, c)
+			if len(t.Told) > 1 {
+				c += " (" + told.By.Name + ")"
 			}
+			view.Cautions = append(view.Cautions, c)
 		}
 	}
 	view.Body = texts(t, func(t *export.Technique) string { return t.About })
@@ -94,6 +96,13 @@ func useOf[T any](d desk, s *show.Facts, c *Common[T]) {
 	users, others := c.Users()
 	s.Link("Used by", d.toMakers(users)...)
 	s.Link("Known to", d.toMakers(others)...)
+	var namesakes []theme.Link
+	for _, other := range c.Namesakes {
+		l := d.to(other.Path, other.Title)
+		l.Note = "from " + cmp.Or(other.Source, "somewhere not said")
+		namesakes = append(namesakes, l)
+	}
+	s.Link("Called the same", namesakes...)
 }
 
 // said returns what makers say of one thing: once, where all say the same, and else

@@ -31,7 +31,11 @@ func (d desk) exhibits() show.Exhibits {
 
 // toRecord links to a build or a reference, by the record that evidence knows.
 func (d desk) toRecord(r journal.Record) theme.Link {
-	return d.to(string(r.Head().ID), r.Head().Title)
+	l := d.to(string(r.Head().ID), r.Head().Title)
+	if found, ok := d.byID[r.Head().ID]; ok {
+		l.Note = "found by " + found.Maker.Name
+	}
+	return l
 }
 
 // evidencePage pools what all references show.

@@ -40,7 +40,9 @@ func techniquesOf(m *Maker) []telling[export.Technique] {
 func oneLine(title string) string { return strings.Join(strings.Fields(title), " ") }
 
 // folded is the same for names that differ in nothing that tells things apart.
-func folded(name string) string { return search.Fold(near.Folded(name)) }
+func folded(name string) string {
+	return search.Fold(near.Folded(strings.NewReplacer("\u200c", "", "\u200d", "").Replace(name)))
+}
 
 // join finds which things of several logs are one, gives each a place in a section of
 // the site, and lets each maker know hers by ID.
@@ -60,20 +62,24 @@ func join[T any](makers []*Maker, paths *paths, section string, of func(*Maker) 
 	}
 	var all []*Common[T]
 	for _, alike := range byTitle {
+		first := len(all)
 		for _, group := range bySource(alike) {
-			c := &Common[T]{Title: usual(group)}
+			c := &Common[T]{Title: usual(group), Source: sourceOf(group)}
 			for _, t := range group {
 				c.Told = append(c.Told, Told[T]{t.by, t.says})
 				(*hers(t.by))[t.id] = c
 			}
 			all = append(all, c)
 		}
+		for i, c := range all[first:] {
+			c.Namesakes = slices.Delete(slices.Clone(all[first:]), i, i+1)
+		}
 	}
 	slices.SortStableFunc(all, func(a, b *Common[T]) int {
 		return cmp.Or(cmp.Compare(search.Fold(a.Title), search.Fold(b.Title)), cmp.Compare(a.Title, b.Title), cmp.Compare(a.Told[0].By.Path, b.Told[0].By.Path))
 	})
 	for _, c := range all {
-		c.Path = paths.new(section, c.Title)
+		c.Path = paths.new(section, strings.TrimSpace(c.Title+" "+c.Source))
 	}
 	return all
 }
@@ -99,6 +105,16 @@ func bySource[T any](alike []telling[T]) [][]telling[T] {
 		}
 	}
 	return out
+}
+
+// sourceOf returns where things are from that are one; "" where nobody says.
+func sourceOf[T any](group []telling[T]) string {
+	for _, t := range group {
+		if t.source != "" {
+			return oneLine(t.source)
+		}
+	}
+	return ""
 }
 
 // usual returns the title that most give, the first of several.

@@ -45,6 +45,13 @@ func TestSamePattern(t *testing.T) {
 			}
 			got = append(got, words)
 		}
+		for _, p := range Gather(members).Patterns {
+			for _, other := range p.Namesakes {
+				if other == p || !strings.EqualFold(other.Title, p.Title) {
+					t.Errorf("%s: %s is called as %s", c.name, other.Title, p.Title)
+				}
+			}
+		}
 		if strings.Join(got, "; ") != c.want {
 			t.Errorf("%s: got %s, want %s", c.name, strings.Join(got, "; "), c.want)
 		}

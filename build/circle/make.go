@@ -110,10 +110,8 @@ func (b *book) develop(ctx context.Context, o Order) ([]source.Finding, error) {
 					continue
 				}
 				seen[p.File] = true
-				if info, err := fs.Stat(m.Files, p.File); err != nil || !info.Mode().IsRegular() {
-					leftOut(p.File, "the log names this picture, and there is no such file")
-				} else if info.Size() > mostPicture {
-					leftOut(p.File, fmt.Sprintf("this picture has more than %d MB", mostPicture>>20))
+				if why := unfit(m.Files, p.File); why != "" {
+					leftOut(p.File, why)
 				} else {
 					names = append(names, p.File)
 				}
@@ -134,4 +132,28 @@ func (b *book) develop(ctx context.Context, o Order) ([]source.Finding, error) {
 		}
 	}
 	return found, nil
+}
+
+// mostPixels is how many a picture of a log may have. Those of a site are made smaller.
+const mostPixels = 12_000_000
+
+// unfit says why a picture cannot be shown; "" where it may be tried.
+func unfit(files fs.FS, name string) string {
+	info, err := fs.Stat(files, name)
+	switch {
+	case err != nil || !info.Mode().IsRegular():
+		return "the log names this picture, and there is no such file"
+	case info.Size() > mostPicture:
+		return fmt.Sprintf("this picture has more than %d MB", mostPicture>>20)
+	}
+	look, fault, err := photo.Look(files, name)
+	switch {
+	case fault != nil:
+		return fault.Reason
+	case err != nil:
+		return err.Error()
+	case look.Width*look.Height > mostPixels:
+		return fmt.Sprintf("this picture has %d by %d pixels, and no site has any so large", look.Width, look.Height)
+	}
+	return ""
 }

@@ -31,9 +31,12 @@ func (d desk) next(l *Lesson) theme.Next {
 	return n
 }
 
+// mostNext is how many lessons a page lists, the newest.
+const mostNext = 300
+
 func (d desk) nexts(lessons []*Lesson) []theme.Next {
 	var out []theme.Next
-	for _, l := range lessons {
+	for _, l := range lessons[:min(len(lessons), mostNext)] {
 		out = append(out, d.next(l))
 	}
 	return out

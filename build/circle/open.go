@@ -43,14 +43,29 @@ func Open(name string) (m Member, found []source.Finding, closer io.Closer, err 
 	if source.Count(found, source.Error) > 0 {
 		return Member{}, found, closer, nil
 	}
-	base := strings.TrimSuffix(filepath.Base(name), ".zip")
-	return Member{From: filepath.ToSlash(name), Name: cmp.Or(strings.TrimSpace(log.Maker), strings.TrimSpace(log.Title), base), Log: log, Files: files}, found, closer, nil
+	return Member{From: filepath.ToSlash(name), Name: cmp.Or(oneLine(log.Maker), oneLine(log.Title), baseOf(name)), Log: log, Files: files}, found, closer, nil
 }
+
+// baseOf names who handed over a site by its folder or file, or where that is called as
+// everybody's, by the folder that it lies in.
+func baseOf(name string) string {
+	if full, err := filepath.Abs(name); err == nil {
+		name = full
+	}
+	base := strings.TrimSuffix(filepath.Base(name), ".zip")
+	if base == siteFolder {
+		base = filepath.Base(filepath.Dir(name))
+	}
+	return base
+}
+
+// siteFolder is what the site of a journal for the circle is called where nobody says.
+const siteFolder = "site-circle"
 
 // noLog says that there is no log, and where one may be: makers leave their sites in
 // their journal's folder.
 func noLog(name string) error {
-	inside := filepath.Join(name, "site-circle")
+	inside := filepath.Join(name, siteFolder)
 	if _, err := os.Stat(filepath.Join(inside, export.Path)); err == nil {
 		return fmt.Errorf("%s holds no %s; did you mean %s?", name, export.Path, inside)
 	}

@@ -2,6 +2,7 @@ package circle
 
 import (
 	"cmp"
+	"fmt"
 	"io/fs"
 	"path"
 	"slices"
@@ -33,6 +34,9 @@ type Maker struct {
 	shown    map[string]*Reference
 }
 
+// stem is the maker's own part of addresses.
+func (m *Maker) stem() string { return strings.TrimSuffix(path.Base(m.Path), ".html") }
+
 // A Build is a garment with its place in the site.
 type Build struct {
 	*export.Build
@@ -49,11 +53,13 @@ type Build struct {
 
 // A Common is what several makers may use, each of whom tells of it.
 type Common[T any] struct {
-	Title  string // as most of them call it
-	Path   string
-	Told   []Told[T]
-	Builds []*Build // newest first
-	Next   []*Lesson
+	Title     string // as most of them call it
+	Source    string // where it is from, if anybody says
+	Path      string
+	Namesakes []*Common[T] // things of that title that are from elsewhere
+	Told      []Told[T]
+	Builds    []*Build // newest first
+	Next      []*Lesson
 }
 
 // A Told is what one maker says of a thing.
@@ -99,6 +105,19 @@ type Pool struct {
 
 	byID map[journal.ID]*Reference
 	of   map[journal.ID]*Build
+}
+
+// Namesakes returns an error where two members have one name, as when a maker's folder
+// and her zip file are both named: nobody could tell them apart.
+func Namesakes(members []Member) error {
+	by := make(map[string]Member)
+	for _, m := range members {
+		if other, ok := by[folded(m.Name)]; ok {
+			return fmt.Errorf("%s and %s are both of a maker called %s; leave one out, or have one of them write another name as `maker:` in her journal.yaml", other.From, m.From, m.Name)
+		}
+		by[folded(m.Name)] = m
+	}
+	return nil
 }
 
 // Gather puts together what members show. The order in which they come makes no
@@ -165,7 +184,8 @@ func (l *Lesson) tell() {
 func (p *Pool) rest(b *Build) {
 	for _, c := range b.Claims {
 		for _, rest := range c.RestsOn {
-			if r := p.byID[rest.Record.Head().ID]; !slices.Contains(r.Builds, b) {
+			r := p.byID[rest.Record.Head().ID]
+			if last := len(r.Builds) - 1; last < 0 || r.Builds[last] != b {
 				r.Builds = append(r.Builds, b)
 			}
 		}
@@ -179,9 +199,9 @@ func (p *Pool) addReferences(m *Maker, paths *paths) {
 		r := &Reference{Maker: m, Page: said.Page, Reference: &journal.Reference{
 			Type: journal.ReferenceType(said.Type), Date: dateOf(said.Date), Creator: said.Creator, Publisher: said.Publisher,
 			Holder: said.Holder, Accession: said.Accession, Address: journal.Address(said.Address),
-			Shows: words(said.Shows), Lacks: words(said.Lacks),
+			Shows: wordsOf(said.Shows), Lacks: wordsOf(said.Lacks),
 		}}
-		r.Title, r.ID = said.Title, journal.ID(paths.new("references", m.Name+"-"+path.Base(said.ID)))
+		r.Title, r.ID = said.Title, journal.ID(paths.new("references/"+m.stem(), path.Base(said.ID)))
 		m.shown[said.ID], p.byID[r.ID] = r, r
 		p.References = append(p.References, r)
 	}
@@ -191,7 +211,7 @@ func (p *Pool) addBuilds(m *Maker, paths *paths) {
 	for i := range m.Log.Builds {
 		said := &m.Log.Builds[i]
 		b := &Build{
-			Build: said, Maker: m, Path: paths.new("builds", m.Name+"-"+path.Base(said.ID)), Era: dateOf(said.Era),
+			Build: said, Maker: m, Path: paths.new("builds/"+m.stem(), path.Base(said.ID)), Era: dateOf(said.Era),
 			Patterns: known(m.patterns, said.Patterns), Techniques: known(m.ways, said.Techniques),
 		}
 		b.record = &journal.Build{Era: b.Era}
@@ -260,7 +280,7 @@ func dateOf(d *export.Date) edtf.Date {
 	return date
 }
 
-func words(texts []string) []journal.Word {
+func wordsOf(texts []string) []journal.Word {
 	var out []journal.Word
 	for _, text := range texts {
 		out = append(out, journal.Word{Text: text})

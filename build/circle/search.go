@@ -31,7 +31,8 @@ func (b *book) all() []found {
 		add(m.Path, m.Name, "Maker", "", names("Journal", m.Log.Title)...)
 	}
 	for _, build := range b.Builds {
-		lines := append(names("Garment", build.Garment), names("For", build.For)...)
+		lines := append(words(build.About), names("Garment", build.Garment)...)
+		lines = append(lines, names("For", build.For)...)
 		for _, f := range build.Features {
 			lines = append(lines, names("Feature", f.What)...)
 		}
@@ -41,10 +42,16 @@ func (b *book) all() []found {
 		add(build.Path, build.Title, "Build", build.Maker.Name, lines...)
 	}
 	for _, p := range b.Patterns {
-		add(p.Path, p.Title, "Pattern", tellers(p), names("From", said(p, func(p *export.Pattern) string { return p.From }))...)
+		add(p.Path, p.Title, "Pattern", tellers(p), append(names("From", p.Source), spoken(p, func(p *export.Pattern) string { return p.About })...)...)
 	}
 	for _, t := range b.Techniques {
-		add(t.Path, t.Title, "Technique", tellers(t))
+		lines := spoken(t, func(t *export.Technique) string { return t.About })
+		for _, told := range t.Told {
+			for _, c := range told.Says.Cautions {
+				lines = append(lines, search.Line{Label: "Take care", Text: c})
+			}
+		}
+		add(t.Path, t.Title, "Technique", tellers(t), lines...)
 	}
 	for _, r := range b.References {
 		lines := append(names("Holder", r.Holder), names("Number", r.Accession)...)
@@ -67,6 +74,23 @@ func (b *book) all() []found {
 		}
 		page := &out[at[path]]
 		page.Lines = append(page.Lines, search.Line{Label: "Next time", Anchor: "section-next-time", Text: l.Text})
+	}
+	return out
+}
+
+// words is a line of how a text begins; none for "".
+func words(html string) []search.Line {
+	if html == "" {
+		return nil
+	}
+	return []search.Line{{Text: export.Words(html)}}
+}
+
+// spoken has such a line for each maker who tells of a thing.
+func spoken[T any](c *Common[T], about func(*T) string) []search.Line {
+	var out []search.Line
+	for _, t := range c.Told {
+		out = append(out, words(about(t.Says))...)
 	}
 	return out
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hussif/build/address"
+	"hussif/build/export"
 	"hussif/build/photo"
 	"hussif/build/show"
 	"hussif/content/edtf"
@@ -70,9 +71,12 @@ type desk struct {
 
 func (b *book) at(path string) desk { return desk{b, path, address.Root(path)} }
 
-// frame returns what stands round the page.
-func (d desk) frame(title, kind, section string) theme.Frame {
+// frame returns what stands round the page, of which some HTML tells first.
+func (d desk) frame(title, kind, section string, about ...string) theme.Frame {
 	f := theme.Frame{Site: d.title, Title: title, Kind: kind, Root: d.root, Section: section, Shared: true, Circle: true}
+	for _, text := range about {
+		f.About = cmp.Or(f.About, export.Words(text))
+	}
 	for _, place := range theme.CircleMenu() {
 		if place.Section == section && place.Path != d.path && section != "start" {
 			f.Crumbs = []theme.Link{d.to(place.Path, place.Name)}

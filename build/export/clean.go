@@ -83,6 +83,25 @@ func closed(clean string) (string, error) {
 	}
 }
 
+// Words returns how the text of clean HTML begins, without its elements.
+func Words(clean string) string {
+	var b strings.Builder
+	for z := html.NewTokenizer(strings.NewReader(clean)); b.Len() < mostWords; {
+		switch z.Next() {
+		case html.ErrorToken:
+			return strings.Join(strings.Fields(b.String()), " ")
+		case html.TextToken:
+			b.Write(z.Text())
+		default:
+			b.WriteByte(' ')
+		}
+	}
+	return cut(strings.Join(strings.Fields(b.String()), " "), mostWords)
+}
+
+// mostWords is how much [Words] returns, in characters.
+const mostWords = 600
+
 // void has the elements that have no end.
 var void = map[string]bool{"br": true, "hr": true}
 

@@ -3,11 +3,13 @@ package show
 import (
 	"fmt"
 	"html/template"
+	"slices"
 	"strings"
 
 	"hussif/build/evidence"
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/near"
 	"hussif/theme"
 	"hussif/theme/draw"
 )
@@ -153,9 +155,28 @@ func (x Exhibits) Page(f evidence.Feature) theme.FeaturePage {
 	}
 	add(f.Shown, "shows it")
 	add(f.Lacked, "lacks it")
-	add(f.Disputed, "said both to show and to lack it")
+	for _, o := range f.Disputed {
+		for _, r := range o.References {
+			rows = append(rows, []theme.Link{x.To(r), Cell(o.Words()), Cell(disputed(f, r))})
+		}
+	}
 	view.Table = Table([]string{"Reference", "Date", "Here"}, []bool{false, false, false}, rows)
 	return view
+}
+
+// disputed is what one of several pages says of an object on which they differ.
+func disputed(f evidence.Feature, r *journal.Reference) string {
+	names := func(w journal.Word) bool { return near.Folded(w.Text) == near.Folded(f.Name) }
+	shows, lacks := slices.ContainsFunc(r.Shows, names), slices.ContainsFunc(r.Lacks, names)
+	switch {
+	case shows && lacks:
+		return "said both to show and to lack it"
+	case shows:
+		return "said to show it, and elsewhere to lack it"
+	case lacks:
+		return "said to lack it, and elsewhere to show it"
+	}
+	return "does not say"
 }
 
 // scale draws what shows a feature and what lacks it; empty where nothing does.

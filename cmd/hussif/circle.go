@@ -153,9 +153,12 @@ func openSites(o circleOrder) (members []circle.Member, found []source.Finding, 
 		if err != nil {
 			return nil, nil, closeAll, err
 		}
-		members, found = append(members, m), append(found, f...)
+		found = append(found, f...)
+		if m.Log != nil {
+			members = append(members, m)
+		}
 	}
-	return members, found, closeAll, nil
+	return members, found, closeAll, circle.Namesakes(members)
 }
 
 // joined says what came of making a site of several.
