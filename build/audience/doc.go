@@ -8,7 +8,8 @@
 // are hidden, and from the text below it the lines are cut that are.
 //
 // How a garment fits follows from measures that the smaller journal does not hold. What
-// its wearer lets others know of that is worked out here, in words, and handed on beside it.
+// its wearer lets others know of that is worked out here, in words, and handed on beside it;
+// what hidden pages and fields say does not count for it.
 //
 // # Who may see a thing
 //

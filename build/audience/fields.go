@@ -225,7 +225,7 @@ func (s *sieve) may(f field) bool {
 	if f.Type == reflect.TypeFor[[]journal.Session]() {
 		return true
 	}
-	return s.allowed(journal.Matter(f.Tag.Get("tells")), s.wearers)
+	return s.allowedOn(s.record, journal.Matter(f.Tag.Get("tells")), s.wearers)
 }
 
 // A field is one that may stand in front matter.

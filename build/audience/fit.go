@@ -4,6 +4,9 @@ import (
 	"hussif/build/fit"
 	"hussif/content/edtf"
 	"hussif/content/journal"
+	"hussif/content/source"
+	"maps"
+	"slices"
 )
 
 // A Fit is how a build fits on a day, as far as its wearer lets others know, where they
@@ -20,26 +23,68 @@ type FitRow struct {
 	Words   string // "short", or for a wearer who shows deltas "short by 1 1/4 in"
 }
 
-// fits returns how each build fits that the audience sees, by its ID.
+// fits returns how each build fits that the audience sees, by its ID. What hidden pages
+// and fields say does not count: a verdict would change with what it should not tell.
 func (s *sight) fits(day edtf.Day) map[journal.ID]Fit {
 	out := make(map[journal.ID]Fit)
+	var seen *journal.Journal
 	for _, b := range s.full.Builds() {
-		if f := s.fit(b, day); len(f.Rows) > 0 {
+		if !s.tellsFit(b) {
+			continue
+		}
+		if seen == nil {
+			seen = s.measured()
+		}
+		if f := s.fit(b, seen, day); len(f.Rows) > 0 {
 			out[b.ID] = f
 		}
 	}
 	return out
 }
 
-func (s *sight) fit(b *journal.Build, day edtf.Day) Fit {
-	told := Fit{Day: day}
+// tellsFit reports whether the audience is told how a build fits, and has no measures to
+// work that out from.
+func (s *sight) tellsFit(b *journal.Build) bool {
 	wearer := s.full.Person(b.For)
-	if !s.seen[b] || wearer == nil || !s.allows(wearer, journal.OfFit) || s.allows(wearer, journal.OfBody) || !s.mayField(b, "fit") {
+	if !s.seen[b] || wearer == nil || !s.mayField(b, "fit") {
+		return false
+	}
+	of := []*journal.Person{wearer}
+	return s.allowedOn(b, journal.OfFit, of) && !s.allowedOn(b, journal.OfBody, of)
+}
+
+// measured returns what is left of the journal with all measures in it, and no texts.
+func (s *sight) measured() *journal.Journal {
+	frank := *s
+	frank.frank = true
+	texts := map[string][]byte{journal.SettingsFile: frank.settings()}
+	for _, r := range s.full.Records() {
+		switch r.(type) {
+		case *journal.Person, *journal.Build, *journal.Note:
+			if s.seen[r] {
+				texts[r.Head().File.Name] = frank.front(r)
+			}
+		}
+	}
+	folder := &journal.Folder{Texts: texts}
+	for _, name := range slices.Sorted(maps.Keys(texts)) {
+		folder.Entries = append(folder.Entries, source.Entry{Path: name, Size: int64(len(texts[name]))})
+	}
+	j, _ := folder.Journal(nil) // links to other pages lead nowhere, which nobody follows
+	return j
+}
+
+// fit tells how a build fits by what is seen of the journal.
+func (s *sight) fit(b *journal.Build, seen *journal.Journal, day edtf.Day) Fit {
+	told := Fit{Day: day}
+	left := seen.Build(journal.Ref{To: string(b.ID)})
+	if left == nil {
 		return told
 	}
-	for _, row := range fit.Of(s.full, b, day).Rows {
+	deltas := s.allowedOn(b, journal.OfChange, []*journal.Person{s.full.Person(b.For)})
+	for _, row := range fit.Of(seen, left, day).Rows {
 		words := row.Word()
-		if words != "" && s.allows(wearer, journal.OfChange) {
+		if words != "" && deltas {
 			words = row.Words(s.full.Settings.Format)
 		}
 		if words != "" {

@@ -81,6 +81,7 @@ const (
 	NotSaid  = "face or not"
 	NamedYet = "hidden page named"
 	NotParts = "not to be parted"
+	NotKept  = "private and not hidden"
 )
 
 // Doubts finds what the audience will see of a journal that only its maker can judge:
@@ -104,10 +105,15 @@ func (s *Share) Doubts(full *journal.Journal) []source.Finding {
 				f.Help = "put it into a paragraph that begins `Private:`, or use other words"
 				found = append(found, f)
 			}
+			if m := notKept(s.Who, words); m != "" {
+				f := source.Found(find(whole.Head().File, words, m), source.Warning, NotKept, "the %s can read what says %q here", s.Who, m)
+				f.Help = "begin a paragraph or a list item with `Private:`; elsewhere the word hides nothing"
+				found = append(found, f)
+			}
 			what, figure := "money", moneyIn(words)
 			if figure == "" || sight.allowed(journal.OfMoney, wearers) {
 				what, figure = "a measure", measureIn(words)
-				if figure == "" || sight.allowed(journal.OfBody, wearers) {
+				if figure == "" || sight.allowedOn(whole, journal.OfBody, wearers) {
 					continue
 				}
 			}
@@ -129,6 +135,19 @@ func (s *Share) Doubts(full *journal.Journal) []source.Finding {
 		found = append(found, f)
 	}
 	return source.Sort(found)
+}
+
+var (
+	aPrivate = regexp.MustCompile(`(?i)\bprivate\b[^\pL\pN\s]{0,3}\s*(?:[:：]|[-–—]\s)`)
+	aCircle  = regexp.MustCompile(`(?i)\bcircle\b[*_]{0,2}[:：]`)
+)
+
+// notKept returns the word by which words ask to be kept from an audience that reads them.
+func notKept(who journal.Audience, words string) string {
+	if m := aPrivate.FindString(words); m != "" || who != journal.Public {
+		return strings.TrimSpace(m)
+	}
+	return aCircle.FindString(words)
 }
 
 // namesOf finds the names of pages in words; nil where there are none to find. A

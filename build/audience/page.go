@@ -13,6 +13,12 @@ import (
 // page returns the file of a page as the audience may read it, and whether its text is
 // there but for what is hidden in it.
 func (s *sight) page(r journal.Record) (file []byte, whole bool) {
+	body, whole := s.text(r)
+	return append(s.front(r), body...), whole
+}
+
+// front returns the front matter of a page as the audience may read it.
+func (s *sight) front(r journal.Record) []byte {
 	head := r.Head()
 	out := front.Node{Kind: front.Map, Fields: []front.Field{
 		{Key: "kind", Value: text(string(head.Kind))},
@@ -28,8 +34,7 @@ func (s *sight) page(r journal.Record) (file []byte, whole bool) {
 			}
 		}
 	}
-	body, whole := s.text(r)
-	return append(matter(out), body...), whole
+	return matter(out)
 }
 
 // settings returns the settings file as the audience may read it. The ease that is

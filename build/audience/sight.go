@@ -15,6 +15,7 @@ type sight struct {
 	photos photos
 	left   *journal.Journal // the smaller one as it was put together before, or nil
 	pages  []written        // by the place of their records in the full journal
+	frank  bool             // bodies, and what tells of them, are not hidden
 	asked  bool             // what is left, since this was last unset
 }
 
@@ -101,6 +102,10 @@ func (s *sight) allowed(about journal.Matter, of []*journal.Person) bool {
 		return false
 	case journal.OfPlace:
 		return s.who != journal.Public
+	case journal.OfBody, journal.OfChange, journal.OfFit:
+		if s.frank {
+			return true
+		}
 	}
 	for _, p := range of {
 		if p == nil || !s.allows(p, about) {
@@ -108,6 +113,34 @@ func (s *sight) allowed(about journal.Matter, of []*journal.Person) bool {
 		}
 	}
 	return len(of) > 0
+}
+
+// allowedOn reports likewise what the audience may know by a page. Where a wearer says
+// how the fit of her garments is shown, that alone counts for what pages other than her
+// own tell of it, even where her measures are shown.
+func (s *sight) allowedOn(r journal.Record, about journal.Matter, of []*journal.Person) bool {
+	if _, own := r.(*journal.Person); !own && !s.frank {
+		for _, p := range of {
+			if p != nil && p.ShowsFit != "" && !shownOfFit(p.ShowsFit, about) {
+				return false
+			}
+		}
+	}
+	return s.allowed(about, of)
+}
+
+// shownOfFit reports whether what a wearer lets others see of the fit of her garments
+// holds a matter, where it concerns the fit.
+func shownOfFit(shows journal.FitShown, about journal.Matter) bool {
+	switch about {
+	case journal.OfBody:
+		return false
+	case journal.OfChange:
+		return shows == journal.FitDeltas
+	case journal.OfFit:
+		return shows != journal.FitNothing
+	}
+	return true
 }
 
 // allows reports whether a person lets the audience know a matter.

@@ -12,7 +12,7 @@ import (
 func (k *knife) mayWork(w prose.Work) bool {
 	switch k.record.(type) {
 	case *journal.Build, *journal.Note:
-		if !k.allowed(journal.OfBody, k.wearers(k.record)) {
+		if !k.allowedOn(k.record, journal.OfBody, k.wearers(k.record)) {
 			return false
 		}
 	}
@@ -44,5 +44,5 @@ func (k *knife) mayBorrow(b *journal.Borrowed) bool {
 	if !k.seen[from] {
 		return false
 	}
-	return b.What != journal.Measured || k.allowed(journal.OfBody, k.wearers(from))
+	return b.What != journal.Measured || k.allowedOn(from, journal.OfBody, k.wearers(from))
 }

@@ -160,7 +160,9 @@ func (d desk) short(r *journal.Build) []theme.Fact {
 	s.Say("How accurate", strings.Join(accurate, "; "))
 	s.Say("Hours", work.HoursWords())
 	s.Say("First worn", d.firstWorn(r))
-	s.Say("Cost", work.Cost.Words())
+	if !d.shared() || len(spentOn(r)) > 0 { // to others nothing paid may be what they do not see
+		s.Say("Cost", work.Cost.Words())
+	}
 	return s
 }
 
