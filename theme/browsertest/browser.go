@@ -44,6 +44,22 @@ func Open(t testing.TB) *Browser {
 		t.Skip("a browser takes long")
 	}
 	program := find(t)
+	var err error
+	for range tries {
+		var b *Browser
+		if b, err = start(t, program); err == nil {
+			return b
+		}
+	}
+	t.Fatalf("starting %s: %v", program, err)
+	panic("unreached")
+}
+
+// tries is how often Chromium is started: now and then it falls before it stands.
+const tries = 3
+
+func start(t testing.TB, program string) (*Browser, error) {
+	t.Helper()
 	ctx, cancel := context.WithTimeout(t.Context(), patience)
 	t.Cleanup(cancel)
 	ctx, cancel = chromedp.NewExecAllocator(ctx,
@@ -64,10 +80,7 @@ func Open(t testing.TB) *Browser {
 		cancel()
 		_ = chromedp.Cancel(b.ctx) // waits until it has let go of its profile
 	})
-	if err := chromedp.Do(b.ctx); err != nil {
-		t.Fatalf("starting %s: %v", program, err)
-	}
-	return b
+	return b, chromedp.Do(b.ctx)
 }
 
 // find returns the path of Chromium, or skips the test.
