@@ -60,6 +60,17 @@ func TestReadWhatWasWritten(t *testing.T) {
 	}
 }
 
+// TestWriteLeavesWhatItIsGiven: lists of a log may be those of a journal.
+func TestWriteLeavesWhatItIsGiven(t *testing.T) {
+	tools := []string{strings.Repeat("a", longestWord+1)}
+	if _, err := Write(Log{Day: "2026-03-01", Techniques: []Technique{{ID: "a", Page: "a.html", Title: "A", Tools: tools}}}); err != nil {
+		t.Fatal(err)
+	}
+	if len(tools[0]) != longestWord+1 {
+		t.Errorf("a tool of %d letters is left", len(tools[0]))
+	}
+}
+
 func TestReadRefuses(t *testing.T) {
 	for _, c := range []struct{ name, old, new, want string }{
 		{"no JSON", `"maker": "Ada",`, `"maker": "Ada"`, "circle.json:5:2: error: this is no JSON"},

@@ -34,6 +34,9 @@ func (w walker) value(path []string, f reflect.StructField, v reflect.Value) {
 			w.value(path, f, v.Elem())
 		}
 	case reflect.Slice:
+		if v.Len() > 0 { // the list may be part of a journal, which others read
+			v.Set(reflect.AppendSlice(reflect.MakeSlice(v.Type(), 0, v.Len()), v))
+		}
 		for i := range v.Len() {
 			w.value(append(path[:len(path):len(path)], strconv.Itoa(i)), f, v.Index(i))
 		}
