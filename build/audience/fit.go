@@ -53,18 +53,28 @@ func (s *sight) tellsFit(b *journal.Build) bool {
 	return s.allowedOn(b, journal.OfFit, of) && !s.allowedOn(b, journal.OfBody, of)
 }
 
-// measured returns what is left of the journal with all measures in it, and no texts.
+// measured returns what is left of the journal with all measures in it, and no texts;
+// the whole journal where nothing that bears on a fit is hidden.
 func (s *sight) measured() *journal.Journal {
 	frank := *s
 	frank.frank = true
-	texts := map[string][]byte{journal.SettingsFile: frank.settings()}
+	var bearing []journal.Record
+	hidden := false
 	for _, r := range s.full.Records() {
 		switch r.(type) {
 		case *journal.Person, *journal.Build, *journal.Note:
+			hidden = hidden || !s.seen[r] || len(r.Head().Fields) > 0
 			if s.seen[r] {
-				texts[r.Head().File.Name] = frank.front(r)
+				bearing = append(bearing, r)
 			}
 		}
+	}
+	if !hidden {
+		return s.full
+	}
+	texts := map[string][]byte{journal.SettingsFile: frank.settings()}
+	for _, r := range bearing {
+		texts[r.Head().File.Name] = frank.front(r)
 	}
 	folder := &journal.Folder{Texts: texts}
 	for _, name := range slices.Sorted(maps.Keys(texts)) {
