@@ -82,8 +82,8 @@ func (b *book) references() any {
 		return cmp.Or(cmp.Compare(undated(a.Date), undated(b.Date)), cmp.Compare(a.Date.Earliest, b.Date.Earliest), cmp.Compare(search.Fold(a.Title), search.Fold(b.Title)))
 	})
 	for _, r := range list {
-		view.Groups = under(view.Groups, show.Sentence(cmp.Or(string(r.Type), "other")), theme.Card{
-			Link: d.toRecord(r.Reference), Lines: given(r.Date.String(), r.Holder, "found by "+r.Maker.Name),
+		view.Groups = show.Under(view.Groups, show.Sentence(cmp.Or(string(r.Type), "other")), theme.Card{
+			Link: d.toRecord(r.Reference), Lines: given(r.Date.String(), r.Holder),
 		})
 	}
 	if len(view.Groups) == 0 {

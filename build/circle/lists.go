@@ -80,7 +80,7 @@ func (b *book) byEra() any {
 		return cmp.Or(cmp.Compare(undated(a.Era), undated(b.Era)), cmp.Compare(a.Era.Earliest, b.Era.Earliest), cmp.Compare(a.Era.Latest, b.Era.Latest))
 	})
 	for _, build := range builds {
-		view.Groups = under(view.Groups, eraOf(build.Era), d.card(build))
+		view.Groups = show.Under(view.Groups, eraOf(build.Era), d.card(build))
 	}
 	if len(view.Groups) == 0 {
 		view.Empty = "Nothing here."

@@ -51,6 +51,7 @@ func Make(ctx context.Context, o Order) (Made, []source.Finding, error) {
 		return made, nil, err
 	}
 	b.nameFeatures()
+	b.listed = b.list()
 	var files []output.File
 	for _, p := range b.pages() {
 		files = append(files, output.File{Path: p.path, Content: func(w io.Writer) error { return look.Render(w, p.view(b)) }})

@@ -17,8 +17,8 @@ type found struct {
 	note string
 }
 
-// all lists everything that has a page.
-func (b *book) all() []found {
+// list returns everything that has a page of its own.
+func (b *book) list() []found {
 	var out []found
 	add := func(path, title, kind, by string, lines ...search.Line) {
 		note := strings.ToLower(kind)
@@ -105,9 +105,8 @@ func names(label, text string) []search.Line {
 
 // parts sorts the pages under the part of the index of words that they are in.
 func (b *book) parts() [][]search.Page {
-	all := b.all()
-	parts := make([][]search.Page, search.Parts(len(all)))
-	for _, f := range all {
+	parts := make([][]search.Page, search.Parts(len(b.listed)))
+	for _, f := range b.listed {
 		n := search.PartOf(f.Path, len(parts))
 		parts[n] = append(parts[n], f.Page)
 	}
@@ -118,13 +117,12 @@ func (b *book) parts() [][]search.Page {
 func (b *book) searchPage() any {
 	d := b.at(address.Search)
 	view := theme.Search{Frame: d.frame("Search", "", "search"), Empty: "Nothing here."}
-	all := b.all()
-	n := search.Parts(len(all))
+	n := search.Parts(len(b.listed))
 	for i := range n {
 		view.Parts = append(view.Parts, address.SearchPart(i+1, n))
 	}
 	var entries []theme.IndexEntry
-	for _, f := range all {
+	for _, f := range b.listed {
 		l := d.to(f.Path, f.Title)
 		l.Note = f.note
 		entries = append(entries, theme.IndexEntry{Link: l})

@@ -2,7 +2,6 @@ package circle
 
 import (
 	"cmp"
-	"slices"
 	"strings"
 
 	"hussif/build/address"
@@ -21,6 +20,7 @@ type book struct {
 	today    edtf.Day
 	pictures map[*Maker]map[string][]photo.Picture // scaled copies by the picture's path in her site
 	features map[string]string                     // paths of the features' pages by folded name
+	listed   []found                               // everything that has a page of its own
 }
 
 // A page is a page of the site before it is made.
@@ -146,17 +146,6 @@ func (d desk) cards(builds []*Build) []theme.Card {
 		out = append(out, d.card(b))
 	}
 	return out
-}
-
-// under puts a card below a heading, the last of those that are there.
-func under(groups []theme.CardGroup, title string, c theme.Card) []theme.CardGroup {
-	i := slices.IndexFunc(groups, func(g theme.CardGroup) bool { return g.Title == title })
-	if i < 0 {
-		i = len(groups)
-		groups = append(groups, theme.CardGroup{Title: title})
-	}
-	groups[i].Cards = append(groups[i].Cards, c)
-	return groups
 }
 
 // face returns the picture that stands for a build; nil where it has none.

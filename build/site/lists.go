@@ -149,12 +149,7 @@ func (d desk) grouped(list []journal.Record, heading func(journal.Record) string
 		if heading != nil {
 			title = heading(r)
 		}
-		i := slices.IndexFunc(groups, func(g theme.CardGroup) bool { return g.Title == title })
-		if i < 0 {
-			i = len(groups)
-			groups = append(groups, theme.CardGroup{Title: title})
-		}
-		groups[i].Cards = append(groups[i].Cards, d.card(r))
+		groups = show.Under(groups, title, d.card(r))
 	}
 	return slices.DeleteFunc(groups, func(g theme.CardGroup) bool { return len(g.Cards) == 0 })
 }
