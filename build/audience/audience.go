@@ -5,12 +5,12 @@ import (
 	"maps"
 	"runtime"
 	"slices"
-	"sync"
-	"sync/atomic"
 
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/source"
+
+	"golang.org/x/sync/errgroup"
 )
 
 // A Share is what one audience may see of a journal.
@@ -60,22 +60,21 @@ func (s *sight) write() {
 	if s.pages == nil {
 		s.pages = make([]written, len(s.full.Records()))
 	}
-	var group sync.WaitGroup
-	var next atomic.Int64
-	for range runtime.GOMAXPROCS(0) {
-		group.Go(func() {
-			for i := next.Add(1) - 1; i < int64(len(s.pages)); i = next.Add(1) - 1 {
-				r, page := s.full.Records()[i], &s.pages[i]
-				if !s.seen[r] || page.text != nil && !page.asked {
-					continue
-				}
-				one := *s
-				page.text, page.whole = one.page(r)
-				page.asked = one.asked
-			}
+	var group errgroup.Group
+	group.SetLimit(runtime.GOMAXPROCS(0))
+	for i, r := range s.full.Records() {
+		page := &s.pages[i]
+		if !s.seen[r] || page.text != nil && !page.asked {
+			continue
+		}
+		group.Go(func() error {
+			one := *s // to itself, for what it asks
+			page.text, page.whole = one.page(r)
+			page.asked = one.asked
+			return nil
 		})
 	}
-	group.Wait()
+	_ = group.Wait() // nothing fails
 }
 
 // fill puts the files together that are left.

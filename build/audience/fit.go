@@ -1,12 +1,13 @@
 package audience
 
 import (
+	"maps"
+	"slices"
+
 	"hussif/build/fit"
 	"hussif/content/edtf"
 	"hussif/content/journal"
 	"hussif/content/source"
-	"maps"
-	"slices"
 )
 
 // A Fit is how a build fits on a day, as far as its wearer lets others know, where they

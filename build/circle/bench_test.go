@@ -11,6 +11,7 @@ import (
 
 	"hussif/build/circle"
 	"hussif/build/export"
+	"hussif/build/site/sitetest"
 	"hussif/testdata/generate"
 )
 
@@ -60,7 +61,7 @@ func BenchmarkMake(b *testing.B) {
 	for b.Loop() {
 		n++
 		if _, _, err := circle.Make(context.Background(), circle.Order{
-			Members: members, Title: "All", Today: today, Out: filepath.Join(dir, fmt.Sprint(n)), Store: store(b),
+			Members: members, Title: "All", Today: today, Out: filepath.Join(dir, fmt.Sprint(n)), Store: sitetest.Store(b),
 		}); err != nil {
 			b.Fatal(err)
 		}

@@ -3,19 +3,16 @@ package circle_test
 import (
 	"bytes"
 	"context"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
 	"strings"
-	"sync"
 	"testing"
 	"testing/fstest"
 
 	"hussif/build/audience"
 	"hussif/build/circle"
-	"hussif/build/keep"
 	"hussif/build/output"
 	"hussif/build/photo"
 	"hussif/build/photo/phototest"
@@ -30,31 +27,7 @@ import (
 
 var today = edtf.DayOf(2026, 11, 30)
 
-var storeDir string
-
-// openStore opens the store that all tests share, so that each picture is made once.
-var openStore = sync.OnceValues(func() (*keep.Store, error) { return keep.Open(storeDir) })
-
-func TestMain(m *testing.M) {
-	dir, err := os.MkdirTemp("", "hussif-circle-test-")
-	if err != nil {
-		fmt.Fprintln(os.Stderr, err)
-		os.Exit(1)
-	}
-	storeDir = dir
-	status := m.Run()
-	os.RemoveAll(dir)
-	os.Exit(status)
-}
-
-func store(t testing.TB) *keep.Store {
-	t.Helper()
-	s, err := openStore()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return s
-}
+func TestMain(m *testing.M) { sitetest.Main(m) }
 
 // share makes the site of a journal for the circle, in a new folder.
 func share(t testing.TB, files fs.FS) string {
@@ -73,7 +46,7 @@ func share(t testing.TB, files fs.FS) string {
 	}
 	out := filepath.Join(t.TempDir(), "site")
 	if _, faults, err := site.Make(context.Background(), site.Order{
-		Journal: seen.Journal, Files: files, Today: today, For: journal.Circle, Fits: seen.Fits, Out: out, Photos: &photo.Darkroom{Store: store(t)},
+		Journal: seen.Journal, Files: files, Today: today, For: journal.Circle, Fits: seen.Fits, Out: out, Photos: &photo.Darkroom{Store: sitetest.Store(t)},
 	}); err != nil || len(faults) > 0 {
 		t.Fatal(err, faults)
 	}
@@ -135,7 +108,7 @@ func open(t testing.TB, sites ...string) []circle.Member {
 func makeCircle(t testing.TB, members []circle.Member) (string, circle.Made, []source.Finding) {
 	t.Helper()
 	out := filepath.Join(t.TempDir(), "circle")
-	made, found, err := circle.Make(context.Background(), circle.Order{Members: members, Title: "The Tuesday circle", Today: today, Out: out, Store: store(t)})
+	made, found, err := circle.Make(context.Background(), circle.Order{Members: members, Title: "The Tuesday circle", Today: today, Out: out, Store: sitetest.Store(t)})
 	if err != nil {
 		t.Fatal(err)
 	}

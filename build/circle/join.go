@@ -22,7 +22,7 @@ func patternsOf(m *Maker) []telling[export.Pattern] {
 	var out []telling[export.Pattern]
 	for i := range m.Log.Patterns {
 		p := &m.Log.Patterns[i]
-		out = append(out, telling[export.Pattern]{m, p.ID, oneLine(p.Title), p.From, p})
+		out = append(out, telling[export.Pattern]{m, p.ID, p.Title, p.From, p})
 	}
 	return out
 }
@@ -31,7 +31,7 @@ func techniquesOf(m *Maker) []telling[export.Technique] {
 	var out []telling[export.Technique]
 	for i := range m.Log.Techniques {
 		t := &m.Log.Techniques[i]
-		out = append(out, telling[export.Technique]{m, t.ID, oneLine(t.Title), "", t})
+		out = append(out, telling[export.Technique]{m, t.ID, t.Title, "", t})
 	}
 	return out
 }
@@ -117,19 +117,13 @@ func sourceOf[T any](group []telling[T]) string {
 	return ""
 }
 
-// usual returns the title that most give, the first of several.
+// usual returns the title that most give.
 func usual[T any](group []telling[T]) string {
-	count := make(map[string]int)
-	best := ""
+	var titles []string
 	for _, t := range group {
-		count[t.title]++
+		titles = append(titles, t.title)
 	}
-	for _, t := range group {
-		if count[t.title] > count[best] {
-			best = t.title
-		}
-	}
-	return best
+	return near.Usual(titles)
 }
 
 // Users returns who made something with a thing, and who tells of it and made nothing

@@ -183,17 +183,11 @@ func (f Feature) Attested() edtf.Date {
 	return all
 }
 
-// usual returns the way of writing a name that most use, the first of several.
+// usual returns the way of writing a name that most use.
 func usual(uses []Use) string {
-	count := make(map[string]int)
-	best := ""
+	var names []string
 	for _, u := range uses {
-		count[strings.Join(strings.Fields(u.Word.Text), " ")]++
+		names = append(names, u.Word.Text)
 	}
-	for _, u := range uses {
-		if name := strings.Join(strings.Fields(u.Word.Text), " "); count[name] > count[best] {
-			best = name
-		}
-	}
-	return best
+	return near.Usual(names)
 }

@@ -20,7 +20,7 @@ var elements = []string{
 // policy lets these elements through, and links that lead to the web or to a mailbox.
 var policy = func() *bluemonday.Policy {
 	p := bluemonday.NewPolicy()
-	p.AllowElements(elements[:len(elements)-1]...)
+	p.AllowElements(elements...)
 	p.AllowAttrs("scope").Matching(regexp.MustCompile(`^(row|col)$`)).OnElements("th")
 	p.AllowAttrs("start").Matching(bluemonday.Integer).OnElements("ol")
 	p.AllowAttrs("href").OnElements("a")

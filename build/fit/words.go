@@ -55,22 +55,28 @@ func (r Row) Words(f quantity.Format) string {
 	return ""
 }
 
-// Word says the verdict without a figure: "short". It is empty where there is none.
-func (r Row) Word() string {
-	switch r.Verdict {
+// Word says a verdict without a figure: "short". It is empty for what is no verdict.
+func (v Verdict) Word() string {
+	switch v {
 	case Fits:
 		return "fits"
 	case Short:
 		return "short"
 	case Ample:
-		if r.Accepted {
-			return "ample, and that is accepted"
-		}
 		return "ample"
 	case TooClose:
 		return "too close to call"
 	}
 	return ""
+}
+
+// Word says the verdict on one measure without a figure.
+func (r Row) Word() string {
+	word := r.Verdict.Word()
+	if r.Verdict == Ample && r.Accepted {
+		word += ", and that is accepted"
+	}
+	return word
 }
 
 // off says to which side the garment differs, and by how much.

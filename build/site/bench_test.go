@@ -11,6 +11,7 @@ import (
 
 	"hussif/build/photo"
 	"hussif/build/site"
+	"hussif/build/site/sitetest"
 	"hussif/content/edtf"
 	"hussif/testdata/generate"
 )
@@ -30,7 +31,7 @@ func BenchmarkUpkeep(b *testing.B) {
 		}
 		u := &site.Upkeep{
 			Files: os.DirFS(dir), Out: filepath.Join(b.TempDir(), "site"), Today: func() edtf.Day { return today },
-			Photos: &photo.Darkroom{Store: store(b)}, Workshop: workshop,
+			Photos: &photo.Darkroom{Store: sitetest.Store(b)}, Workshop: workshop,
 		}
 		if out, err := u.Bring(b.Context(), nil, true); err != nil || !out.Sound {
 			b.Fatal(err, out.Findings)

@@ -95,8 +95,7 @@ func (d desk) exportedBuild(r *journal.Build) export.Build {
 func (d desk) exportedFit(r *journal.Build) *export.Fit {
 	var out export.Fit
 	add := func(measure string, verdict fit.Verdict, words string) {
-		word := fit.Row{Verdict: verdict}.Word()
-		if word != "" {
+		if word := verdict.Word(); word != "" {
 			out.Rows = append(out.Rows, export.FitRow{Measure: measure, Verdict: word, Words: words})
 		}
 	}

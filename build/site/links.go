@@ -2,11 +2,11 @@ package site
 
 import (
 	"cmp"
-	"hussif/build/address"
-	"hussif/build/show"
 	"path"
 	"slices"
 
+	"hussif/build/address"
+	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/content/prose"
 	"hussif/theme"

@@ -2,19 +2,16 @@ package site_test
 
 import (
 	"context"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
-	"sync"
 	"testing"
 	"testing/fstest"
 
 	"golang.org/x/net/html"
 
 	"hussif/build/check"
-	"hussif/build/keep"
 	"hussif/build/photo"
 	"hussif/build/site"
 	"hussif/build/site/sitetest"
@@ -27,31 +24,7 @@ import (
 // today is a day on which the demo's next occasion is still to come.
 var today = edtf.DayOf(2026, 11, 25)
 
-// store returns the store that all tests share, so that each picture is made once.
-func store(t testing.TB) *keep.Store {
-	t.Helper()
-	s, err := openStore()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return s
-}
-
-var storeDir string
-
-var openStore = sync.OnceValues(func() (*keep.Store, error) { return keep.Open(storeDir) })
-
-func TestMain(m *testing.M) {
-	dir, err := os.MkdirTemp("", "hussif-site-test-")
-	if err != nil {
-		fmt.Fprintln(os.Stderr, err)
-		os.Exit(1)
-	}
-	storeDir = dir
-	status := m.Run()
-	os.RemoveAll(dir)
-	os.Exit(status)
-}
+func TestMain(m *testing.M) { sitetest.Main(m) }
 
 // makeSite makes the site of a journal in a new folder, which it returns.
 func makeSite(t testing.TB, files fs.FS) string {
@@ -67,7 +40,7 @@ func makeSite(t testing.TB, files fs.FS) string {
 	}
 	out := filepath.Join(t.TempDir(), "site")
 	_, faults, err := site.Make(context.Background(), site.Order{
-		Journal: j, Files: files, Findings: findings, Today: today, Out: out, Photos: &photo.Darkroom{Store: store(t)},
+		Journal: j, Files: files, Findings: findings, Today: today, Out: out, Photos: &photo.Darkroom{Store: sitetest.Store(t)},
 	})
 	if err != nil || len(faults) > 0 {
 		t.Fatal(err, faults)

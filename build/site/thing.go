@@ -2,10 +2,10 @@ package site
 
 import (
 	"fmt"
-	"hussif/build/address"
-	"hussif/build/agenda"
 	"slices"
 
+	"hussif/build/address"
+	"hussif/build/agenda"
 	"hussif/build/show"
 	"hussif/content/journal"
 	"hussif/theme"

@@ -202,6 +202,8 @@ const hussifSearch = (() => {
 			grow(many);
 			links()[at]?.focus();
 		});
+		// A busy browser may hand the key that led to the field on to it all the same.
+		let called = false;
 		document.addEventListener("keydown", event => {
 			if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing) return;
 			const all = links(), at = all.indexOf(document.activeElement);
@@ -223,8 +225,6 @@ const hussifSearch = (() => {
 				called = true;
 			}
 		});
-		// A busy browser may hand the key that led to the field on to it all the same.
-		let called = false;
 		field.addEventListener("beforeinput", event => {
 			if (called && event.data === "/") event.preventDefault();
 			called = false;

@@ -2,11 +2,12 @@ package sitetest
 
 import (
 	"bytes"
-	"hussif/theme/browsertest"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"testing"
+
+	"hussif/theme/browsertest"
 )
 
 // Outside skips a test for want of something from outside the project, or fails it
